@@ -1,0 +1,61 @@
+namespace Seedfall.Engine.Weather;
+
+/// <summary>
+/// Daily weather of one place: days in order, each date at most once, gaps of up to three days filled and marked,
+/// longer gaps absent. Built by the weather readers; the planning core only reads it.
+/// </summary>
+/// <param name="Station">Where it was measured, as the file says; null where the file does not say.</param>
+/// <param name="StationName">Name or id in the file.</param>
+/// <param name="Days">Days in ascending order of date, no date twice.</param>
+/// <param name="Sources">One line per file read, for the plan's sources.</param>
+/// <param name="Notes">What was assumed, filled or dropped, in plain sentences.</param>
+public sealed record WeatherHistory(
+    Place? Station,
+    string StationName,
+    IReadOnlyList<WeatherDay> Days,
+    IReadOnlyList<string> Sources,
+    IReadOnlyList<string> Notes)
+{
+    private readonly Dictionary<int, int> _indexByDayNumber = BuildIndex(Days);
+
+    /// <summary>The day, or null where it is missing.</summary>
+    public WeatherDay? Day(DateOnly date) => _indexByDayNumber.TryGetValue(date.DayNumber, out var i) ? Days[i] : null;
+
+    /// <summary>The days from first to last inclusive, or null where any is missing.</summary>
+    public IReadOnlyList<WeatherDay>? Span(DateOnly first, DateOnly last)
+    {
+        if (last < first)
+        {
+            throw new ArgumentOutOfRangeException(nameof(last), last, $"must not be before {first:yyyy-MM-dd}");
+        }
+
+        var count = last.DayNumber - first.DayNumber + 1;
+        if (!_indexByDayNumber.TryGetValue(first.DayNumber, out var start) || start + count > Days.Count || Days[start + count - 1].Date != last)
+        {
+            return null;
+        }
+
+        return new ArraySegment<WeatherDay>(AsArray(), start, count);
+    }
+
+    /// <summary>Calendar years with at least one day, ascending.</summary>
+    public IReadOnlyList<int> Years => [.. Days.Select(d => d.Date.Year).Distinct()];
+
+    private WeatherDay[] AsArray() => Days as WeatherDay[] ?? [.. Days];
+
+    private static Dictionary<int, int> BuildIndex(IReadOnlyList<WeatherDay> days)
+    {
+        var index = new Dictionary<int, int>(days.Count);
+        for (var i = 0; i < days.Count; i++)
+        {
+            if (i > 0 && days[i].Date <= days[i - 1].Date)
+            {
+                throw new ArgumentException($"days must ascend: {days[i].Date:yyyy-MM-dd} follows {days[i - 1].Date:yyyy-MM-dd}", nameof(days));
+            }
+
+            index.Add(days[i].Date.DayNumber, i);
+        }
+
+        return index;
+    }
+}
