@@ -1,0 +1,85 @@
+using Seedfall.Engine.Workings;
+using Seedfall.Planning.Ground;
+using Seedfall.Planning.Plan;
+
+namespace Seedfall.Planning.Materials;
+
+/// <summary>Bags of one size to buy.</summary>
+public sealed record BagCount(double BagKilograms, int Count, decimal? PriceEach);
+
+/// <summary>The cheapest set of bags that covers a need.</summary>
+/// <param name="Bags">Counts by size.</param>
+/// <param name="Bought">Mass bought.</param>
+/// <param name="LeftOver">Mass left over.</param>
+/// <param name="Cost">Null where any price is missing.</param>
+public sealed record Purchase(IReadOnlyList<BagCount> Bags, Figure Bought, Figure LeftOver, Figure? Cost);
+
+/// <summary>One species in the mix.</summary>
+public sealed record MixPart(GrassSpecies Species, string Name, Figure ShareByWeight, Figure ShareByCount, Figure PureLiveSeed);
+
+/// <summary>Seed for one patch.</summary>
+/// <param name="TargetRate">Pure live seed rate aimed at.</param>
+/// <param name="ExtensionRate">The extension rate for this mix, for comparison.</param>
+/// <param name="Bulk">Bulk seed to weigh out, thin-spot extra included.</param>
+/// <param name="ThinExtra">The part of it kept apart for thin spots.</param>
+/// <param name="LivePerArea">Live seeds per area reached.</param>
+public sealed record PatchSeed(string PatchId, Figure TargetRate, Figure ExtensionRate, Figure Bulk, Figure ThinExtra, Figure LivePerArea);
+
+public sealed record SeedPlan(
+    string MixSentence,
+    IReadOnlyList<MixPart> Mix,
+    IReadOnlyList<PatchSeed> Patches,
+    Figure TotalBulk,
+    Figure HalfPass,
+    Purchase? Purchase,
+    IReadOnlyList<Advice> Advice);
+
+/// <summary>One feeding.</summary>
+/// <param name="Id">Stable id: <c>starter-1</c>, <c>starter-2</c>, <c>late-fall</c>.</param>
+/// <param name="DaysAfterSeedDown">Null where the date comes from the season instead.</param>
+public sealed record Feeding(
+    string Id,
+    string ProductName,
+    int? DaysAfterSeedDown,
+    Figure ProductRate,
+    Figure NitrogenRate,
+    Figure PhosphateRate,
+    Figure PotashRate,
+    Figure Product,
+    string Reason);
+
+public sealed record FeedPlan(
+    IReadOnlyList<Feeding> Feedings,
+    Figure NitrogenThisSeason,
+    Purchase? StarterPurchase,
+    Purchase? LatePurchase,
+    IReadOnlyList<Advice> Advice);
+
+/// <summary>One tank as it is mixed: full or part.</summary>
+public sealed record TankLoad(int Number, Figure Carrier, IReadOnlyList<Figure> Products);
+
+/// <summary>One product of the spray and what it comes to.</summary>
+public sealed record SprayProduct(string Name, FormulationClass Formulation, Figure Rate, Figure Total, IReadOnlyList<Figure> PerPatch);
+
+/// <summary>A trip with the sprayer over the lawn.</summary>
+/// <param name="Id">Stable id: <c>pre-emergent</c>, <c>conditioner</c>.</param>
+public sealed record SprayTrip(
+    string Id,
+    string Title,
+    IReadOnlyList<SprayProduct> Products,
+    Figure CarrierTotal,
+    IReadOnlyList<TankLoad> Tanks,
+    IReadOnlyList<string> MixingOrder,
+    IReadOnlyList<string> JarTest);
+
+public sealed record SprayPlan(IReadOnlyList<SprayTrip> Trips, IReadOnlyList<Figure> YearlyTotals, IReadOnlyList<Advice> Advice);
+
+/// <summary>Covering for one patch.</summary>
+public sealed record PatchCover(string PatchId, Figure Area, Figure Amount);
+
+public sealed record CoverPlan(CoverKind Kind, string Sentence, IReadOnlyList<PatchCover> Patches, Figure Total, Purchase? Purchase);
+
+/// <summary>One line of the shopping list.</summary>
+/// <param name="Id">Stable id, for example <c>seed</c>.</param>
+/// <param name="Buy">What to ask for, for example <c>2 bags of 50 lb</c>; empty where no bag sizes are known.</param>
+public sealed record MaterialLine(string Id, string Name, string Purpose, Figure Need, string Buy, Figure? Cost);

@@ -1,0 +1,65 @@
+using Seedfall.Engine.Workings;
+
+namespace Seedfall.Planning.Timing;
+
+/// <summary>Soil temperature at 2 in over the past seasons on one calendar day, degC.</summary>
+public sealed record SoilFanDay(DateOnly Date, double P10C, double P25C, double P50C, double P75C, double P90C);
+
+/// <summary>A chance by date, 0 to 1.</summary>
+public sealed record DateChance(DateOnly Date, double Chance);
+
+/// <summary>This season's own soil temperature, where its weather is known, degC.</summary>
+public sealed record SoilLineDay(DateOnly Date, double SoilC, bool Observed);
+
+/// <summary>A named stretch of the season, both days inclusive.</summary>
+/// <param name="Id">Stable id: <c>soak</c>, <c>seedbed</c>, <c>seedlings</c>, <c>weaning</c>, <c>deep</c>.</param>
+public sealed record Phase(string Id, string Name, DateOnly From, DateOnly To);
+
+/// <summary>
+/// Everything weather-dependent about the season as chances over past seasons, drawn by the season ribbon.
+/// Dates are given in the season's own year.
+/// </summary>
+public sealed record SeasonTiming
+{
+    /// <summary>Past seasons in the ensemble.</summary>
+    public required IReadOnlyList<int> Seasons { get; init; }
+
+    /// <summary>Seasons left out, each with the reason.</summary>
+    public required IReadOnlyList<string> SeasonsDropped { get; init; }
+
+    public required IReadOnlyList<SoilFanDay> SoilFan { get; init; }
+
+    public required IReadOnlyList<SoilLineDay> ThisYear { get; init; }
+
+    /// <summary>Chance that by this date the 5-day mean soil temperature is at or below 70 degF and stays.</summary>
+    public required IReadOnlyList<DateChance> SoilCool { get; init; }
+
+    /// <summary>Chance that the first 32 degF night has come by this date.</summary>
+    public required IReadOnlyList<DateChance> Frost32 { get; init; }
+
+    /// <summary>Chance that the first 28 degF night has come by this date.</summary>
+    public required IReadOnlyList<DateChance> Frost28 { get; init; }
+
+    /// <summary>The chance curve: chance of an established stand by seed-down date.</summary>
+    public required IReadOnlyList<DateChance> Stand { get; init; }
+
+    /// <summary>How the chance curve was computed and how far to trust it.</summary>
+    public required Working StandWorking { get; init; }
+
+    /// <summary>First and last good seed-down days and the day inside that is best; null where no date is worth seeding.</summary>
+    public required SeedWindow? Window { get; init; }
+
+    /// <summary>The seed-down day this plan is made for; null where the verdict is not to seed.</summary>
+    public required DateOnly? SeedDown { get; init; }
+
+    public required IReadOnlyList<Phase> Phases { get; init; }
+
+    /// <summary>Dates and lengths worth printing: median 70 degF crossing, median frosts, growing days left, chance at the chosen day.</summary>
+    public required IReadOnlyList<Figure> Figures { get; init; }
+
+    /// <summary>Dormant-seeding or spring window offered when autumn is refused; null otherwise.</summary>
+    public SeedWindow? OtherWindow { get; init; }
+}
+
+/// <summary>A seeding window with its best day.</summary>
+public sealed record SeedWindow(DateOnly Opens, DateOnly Best, DateOnly Closes, double ChanceAtBest);
