@@ -1,4 +1,5 @@
 using Seedfall.Engine.Workings;
+using Seedfall.Planning.Plan;
 
 namespace Seedfall.Planning.Timing;
 
@@ -59,7 +60,11 @@ public sealed record SeasonTiming
 
     /// <summary>Dormant-seeding or spring window offered when autumn is refused; null otherwise.</summary>
     public SeedWindow? OtherWindow { get; init; }
+
+    /// <summary>What to know about these chances and dates: few seasons, a chosen day outside the window.</summary>
+    public IReadOnlyList<Advice> Advice { get; init; } = [];
 }
 
 /// <summary>A seeding window with its best day.</summary>
-public sealed record SeedWindow(DateOnly Opens, DateOnly Best, DateOnly Closes, double ChanceAtBest);
+/// <param name="ChanceAtBest">Chance of a stand at the best day, in whole percents, 0 to 1; null where no past season is known.</param>
+public sealed record SeedWindow(DateOnly Opens, DateOnly Best, DateOnly Closes, double? ChanceAtBest);

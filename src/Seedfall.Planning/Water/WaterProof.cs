@@ -1,4 +1,5 @@
 using Seedfall.Engine.Workings;
+using Seedfall.Planning.Plan;
 
 namespace Seedfall.Planning.Water;
 
@@ -44,4 +45,8 @@ public sealed record WaterProof(
     Figure? Shortfall,
     IReadOnlyList<Remedy> Remedies,
     Figure? SeasonVolume,
-    Figure? SeasonCost);
+    Figure? SeasonCost)
+{
+    /// <summary>What to know about the watering: permit to ask for, last round forced into the evening, too few cans.</summary>
+    public IReadOnlyList<Advice> Advice { get; init; } = [];
+}
