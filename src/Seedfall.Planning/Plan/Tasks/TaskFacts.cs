@@ -1,0 +1,23 @@
+using Seedfall.Planning.Ground;
+using Seedfall.Planning.Judgment;
+using Seedfall.Planning.Materials;
+using Seedfall.Planning.Rules;
+using Seedfall.Planning.Timing;
+using Seedfall.Planning.Water;
+
+namespace Seedfall.Planning.Plan.Tasks;
+
+/// <summary>What the dated tasks of one season are made from.</summary>
+internal sealed record TaskFacts(
+    Lawn Lawn,
+    Choices Choices,
+    Verdict Verdict,
+    SeasonTiming Timing,
+    WaterProof Water,
+    LateSeason Late,
+    IReadOnlyList<SpeciesFacts> Mix,
+    SeedPlan? Seed,
+    FeedPlan? Feed,
+    SprayPlan? Spray,
+    CoverPlan? Cover,
+    IReadOnlyList<MaterialLine> Materials);

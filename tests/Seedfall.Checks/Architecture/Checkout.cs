@@ -1,0 +1,25 @@
+namespace Seedfall.Checks.Architecture;
+
+/// <summary>Where the sources lie, found by walking up from the test's own folder.</summary>
+internal static class Checkout
+{
+    internal static string Root { get; } = Find();
+
+    internal static IEnumerable<string> Sources(string folder, string pattern) =>
+        Directory.EnumerateFiles(Path.Combine(Root, folder), pattern, SearchOption.AllDirectories)
+            .Where(path => !path.Contains($"{Path.DirectorySeparatorChar}obj{Path.DirectorySeparatorChar}", StringComparison.Ordinal)
+                && !path.Contains($"{Path.DirectorySeparatorChar}bin{Path.DirectorySeparatorChar}", StringComparison.Ordinal));
+
+    private static string Find()
+    {
+        for (var folder = new DirectoryInfo(AppContext.BaseDirectory); folder is not null; folder = folder.Parent)
+        {
+            if (File.Exists(Path.Combine(folder.FullName, "Seedfall.slnx")))
+            {
+                return folder.FullName;
+            }
+        }
+
+        throw new InvalidOperationException("no folder above the tests holds Seedfall.slnx");
+    }
+}
