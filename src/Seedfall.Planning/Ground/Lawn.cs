@@ -1,3 +1,4 @@
+using Seedfall.Engine.Units;
 using Seedfall.Engine.Weather;
 using Seedfall.Planning.Materials;
 using Seedfall.Planning.Water;
@@ -75,6 +76,9 @@ public sealed record Lawn
 
     /// <summary>Late-fall feed; null means a generic nitrogen grade.</summary>
     public FertilizerProduct? LateFeed { get; init; }
+
+    /// <summary>Nitrogen already applied this calendar year, from the record; null means not known.</summary>
+    public MassPerArea? NitrogenThisYear { get; init; }
 
     /// <summary>Pre-emergent as its label in hand says; null means none is planned.</summary>
     public HerbicideLabel? PreEmergent { get; init; }

@@ -25,6 +25,18 @@ public sealed record MixPart(GrassSpecies Species, string Name, Figure ShareByWe
 /// <param name="LivePerArea">Live seeds per area reached.</param>
 public sealed record PatchSeed(string PatchId, Figure TargetRate, Figure ExtensionRate, Figure Bulk, Figure ThinExtra, Figure LivePerArea);
 
+/// <summary>Seed to weigh out of one lot, or of one kind where no lot was entered.</summary>
+/// <param name="Id">Stable id: the lot number or the species in kebab-case.</param>
+/// <param name="Name">Lot number and kinds as the trade writes them.</param>
+/// <param name="Bulk">Bulk seed of this lot for the whole lawn.</param>
+/// <param name="Purchase">Null where no bag sizes are known.</param>
+public sealed record LotNeed(string Id, string Name, Figure Bulk, Purchase? Purchase);
+
+/// <summary>Seed for the lawn.</summary>
+/// <param name="TotalBulk">All seed, thin-spot extra included.</param>
+/// <param name="HalfPass">Seed for one of the two half-rate passes; the thin-spot extra is kept apart.</param>
+/// <param name="Purchase">Bags over all lots; null where no bag sizes are known.</param>
+/// <param name="Lots">The same seed lot by lot; never empty.</param>
 public sealed record SeedPlan(
     string MixSentence,
     IReadOnlyList<MixPart> Mix,
@@ -32,6 +44,7 @@ public sealed record SeedPlan(
     Figure TotalBulk,
     Figure HalfPass,
     Purchase? Purchase,
+    IReadOnlyList<LotNeed> Lots,
     IReadOnlyList<Advice> Advice);
 
 /// <summary>One feeding.</summary>

