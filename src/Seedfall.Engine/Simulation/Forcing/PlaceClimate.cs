@@ -1,0 +1,129 @@
+using Seedfall.Engine.Simulation.Regression;
+using Seedfall.Engine.Weather;
+
+namespace Seedfall.Engine.Simulation.Forcing;
+
+/// <summary>
+/// The usual year of a place: what deep soil remembers and how dry the ground generally is. Taken from the whole weather
+/// history, so it is a property of the place and not of one season.
+/// </summary>
+/// <param name="MeanAirC">Annual mean air temperature, degC.</param>
+/// <param name="CosineC">Cosine term of the annual wave of air temperature on the season angle, degC.</param>
+/// <param name="SineC">Sine term of the same, degC.</param>
+/// <param name="AridityLog">ln(annual rain / annual reference evapotranspiration); below 0 where the air could take more than falls.</param>
+/// <param name="MonthsKnown">Months of the year with at least 20 days in the history, 0 to 12.</param>
+public sealed record PlaceClimate(double MeanAirC, double CosineC, double SineC, double AridityLog, int MonthsKnown)
+{
+    private const int DaysForAMonth = 20;
+    private const double PriorVarianceC2 = 9.0;
+    private const double MonthVarianceC2 = 0.25;
+
+    /// <summary>Aridity assumed where fewer than eleven months are known: a humid place.</summary>
+    public const double AssumedAridityLog = -0.1;
+
+    /// <summary>True where part of the usual year had to be assumed from latitude and elevation.</summary>
+    public bool Assumed => MonthsKnown < 11;
+
+    /// <summary>Half the difference between the warmest and the coldest of the annual wave, degC.</summary>
+    public double AmplitudeC => Math.Sqrt((CosineC * CosineC) + (SineC * SineC));
+
+    /// <summary>Annual wave of air temperature smoothed exponentially with a time constant, degC, at a season angle.</summary>
+    public double SmoothedC(double seasonRad, double timeConstantDays)
+    {
+        var wt = 2.0 * Math.PI / SeasonAngle.DaysPerYear * timeConstantDays;
+        var gain = 1.0 / Math.Sqrt(1.0 + (wt * wt));
+        return Wave(seasonRad - Math.Atan(wt), gain);
+    }
+
+    /// <summary>Annual wave of soil temperature at a depth below a surface that follows the air, degC; damping depth in m.</summary>
+    public double AtDepthC(double seasonRad, double depthM, double dampingDepthM) =>
+        Wave(seasonRad - (depthM / dampingDepthM), Math.Exp(-depthM / dampingDepthM));
+
+    /// <summary>The usual year from all days of a history (any length, any order of gaps).</summary>
+    public static PlaceClimate FromHistory(IReadOnlyList<WeatherDay> days, Place place)
+    {
+        var months = new MonthSums[12];
+        foreach (var day in days)
+        {
+            months[SeasonAngle.Month(day.Date, place.LatitudeDeg) - 1].Add(day, place.LatitudeDeg);
+        }
+
+        var known = months.Count(m => m.Days >= DaysForAMonth);
+        var wave = AnnualWave(months, place);
+        return new PlaceClimate(wave[0], wave[1], wave[2], known < 11 ? AssumedAridityLog : Aridity(months), known);
+    }
+
+    private double Wave(double angleRad, double gain) => MeanAirC + (gain * ((CosineC * Math.Cos(angleRad)) + (SineC * Math.Sin(angleRad))));
+
+    private static double Aridity(MonthSums[] months)
+    {
+        double rain = 0, evaporation = 0;
+        foreach (var month in months.Where(m => m.Days >= DaysForAMonth))
+        {
+            rain += month.RainMm / month.Days;
+            evaporation += month.EvaporationMm / month.Days;
+        }
+
+        return Math.Log(Math.Max(rain, 0.01) / Math.Max(evaporation, 0.01));
+    }
+
+    /// <summary>Mean, cosine and sine by least squares on monthly means, leaning on latitude and elevation where months are missing.</summary>
+    private static double[] AnnualWave(MonthSums[] months, Place place)
+    {
+        var expected = ExpectedFromLatitude(place);
+        var normal = new double[3, 3];
+        var right = new double[3];
+        for (var i = 0; i < 3; i++)
+        {
+            normal[i, i] = 1.0 / PriorVarianceC2;
+            right[i] = expected[i] / PriorVarianceC2;
+        }
+
+        foreach (var month in months.Where(m => m.Days >= DaysForAMonth))
+        {
+            double[] row = [1.0, month.Cosine / month.Days, month.Sine / month.Days];
+            for (var i = 0; i < 3; i++)
+            {
+                right[i] += row[i] * month.AirC / month.Days / MonthVarianceC2;
+                for (var j = 0; j < 3; j++)
+                {
+                    normal[i, j] += row[i] * row[j] / MonthVarianceC2;
+                }
+            }
+        }
+
+        return LinearSystem.SolvePositive(normal, right);
+    }
+
+    /// <summary>
+    /// Common practice, no source read: annual mean falls 0.85 degC per degree of latitude near 40 degrees and 4.5 degC per km,
+    /// amplitude 12 degC, warmest about 20 July. Only a starting point where months are missing.
+    /// </summary>
+    private static double[] ExpectedFromLatitude(Place place)
+    {
+        var mean = 10.5 - (0.85 * (Math.Abs(place.LatitudeDeg) - 40.0)) - (4.5e-3 * Math.Max(0.0, place.ElevationM - 200.0));
+        var warmest = 2.0 * Math.PI / SeasonAngle.DaysPerYear * 201.0;
+        return [mean, 12.0 * Math.Cos(warmest), 12.0 * Math.Sin(warmest)];
+    }
+
+    private struct MonthSums
+    {
+        public int Days;
+        public double AirC;
+        public double RainMm;
+        public double EvaporationMm;
+        public double Cosine;
+        public double Sine;
+
+        public void Add(WeatherDay day, double latitudeDeg)
+        {
+            var angle = SeasonAngle.Rad(day.Date, latitudeDeg);
+            Days++;
+            AirC += day.AverageC;
+            RainMm += day.RainMm;
+            EvaporationMm += DailyEvaporation.HargreavesMm(day, latitudeDeg);
+            Cosine += Math.Cos(angle);
+            Sine += Math.Sin(angle);
+        }
+    }
+}

@@ -1,0 +1,76 @@
+using System.Globalization;
+using Seedfall.Engine.Simulation.Forcing;
+using Seedfall.Engine.Simulation.Regression;
+using Seedfall.Engine.Validation;
+using Seedfall.Engine.Weather;
+
+namespace Seedfall.Engine.Simulation;
+
+/// <summary>Soil temperature under turf from daily weather: what a plan uses.</summary>
+public static class SoilTemperature
+{
+    /// <summary>Name of the shipped method in <see cref="FittedModels.LeftOut"/> and in validation tables.</summary>
+    public const string ProductName = "product";
+
+    /// <summary>
+    /// Daily mean at 5 cm for every day given. The usual year of the place is taken from the same days, so give the
+    /// whole history where there is one.
+    /// </summary>
+    /// <param name="days">Days in ascending order, at least one; gaps are carried across. Throws where they do not ascend.</param>
+    /// <param name="place">Where.</param>
+    /// <param name="site">The ground; <see cref="SoilTempSite.Reference"/> for station-like ground.</param>
+    public static SoilTemperatureSeries DailyMeanAt5Cm(IReadOnlyList<WeatherDay> days, Place place, SoilTempSite site) =>
+        DailyMeanAt5Cm(days, place, site, PlaceClimate.FromHistory(days, place), InputSets.Of(days), SoilHeatConstants.Shipped);
+
+    /// <summary>The same with the usual year, the input set and the constants given.</summary>
+    public static SoilTemperatureSeries DailyMeanAt5Cm(
+        IReadOnlyList<WeatherDay> days, Place place, SoilTempSite site, PlaceClimate climate, InputSet inputs, SoilHeatConstants constants)
+    {
+        ArgumentNullException.ThrowIfNull(site);
+        RequireAscending(days);
+        var models = constants.For(inputs);
+        var values = RegressionSeries.DailyMeanC(days, place, climate, inputs, models.Regression);
+        var errors = models.LeftOut[ProductName];
+        return new SoilTemperatureSeries(days, values, SoilMethod.Regression, inputs, errors, Statement(errors, inputs, constants), Assumptions(climate, inputs));
+    }
+
+    private static string Statement(ErrorSummary errors, InputSet inputs, SoilHeatConstants constants)
+    {
+        var from = inputs == InputSet.Full ? "measured mean temperature and sun" : "daily highs, lows and rain";
+        return string.Create(
+            CultureInfo.InvariantCulture,
+            $"Soil temperature at 2 in by pooled regression on smoothed air temperature, from {from}; off by {errors.Rmse * 1.8:F1} degF (root mean square) at {constants.Stations.Count} measuring stations it was not fitted to, August to November.");
+    }
+
+    private static IReadOnlyList<string> Assumptions(PlaceClimate climate, InputSet inputs)
+    {
+        var assumptions = new List<string>();
+        if (climate.Assumed)
+        {
+            assumptions.Add($"Only {climate.MonthsKnown} months of the year are in the weather history: the rest of the usual year is taken from latitude and elevation, and the place is taken to be humid.");
+        }
+
+        if (inputs == InputSet.Extremes)
+        {
+            assumptions.Add("No measured sun or mean temperature: both are taken from the day's high and low.");
+        }
+
+        return assumptions;
+    }
+
+    private static void RequireAscending(IReadOnlyList<WeatherDay> days)
+    {
+        if (days.Count == 0)
+        {
+            throw new ArgumentException("at least one day is needed", nameof(days));
+        }
+
+        for (var i = 1; i < days.Count; i++)
+        {
+            if (days[i].Date <= days[i - 1].Date)
+            {
+                throw new ArgumentException($"days must ascend: {days[i].Date:yyyy-MM-dd} follows {days[i - 1].Date:yyyy-MM-dd}", nameof(days));
+            }
+        }
+    }
+}
