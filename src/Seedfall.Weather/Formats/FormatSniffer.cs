@@ -1,0 +1,41 @@
+using Seedfall.Weather.Merging;
+using Seedfall.Weather.Input;
+
+namespace Seedfall.Weather.Formats;
+
+/// <summary>Reads the rest of a file into its draft.</summary>
+internal delegate void FormatReader(LineReader lines, FileDraft file, WeatherReadOptions options);
+
+/// <summary>Which format a file is, from its first bytes; names play no part.</summary>
+internal static class FormatSniffer
+{
+    /// <summary>The reader for the content, or null where it is no weather file known here.</summary>
+    internal static FormatReader? Recognize(LineReader lines)
+    {
+        var head = lines.Peek();
+        var start = head.TrimStart(" \t\r\n"u8);
+        var first = FirstLine(start, lines.PeekIsWhole);
+        return first.IsEmpty ? null : RecognizeText(first);
+    }
+
+    private static FormatReader? RecognizeText(ReadOnlySpan<byte> first)
+    {
+        if (UscrnDaily.Recognizes(first))
+        {
+            return (lines, file, _) => UscrnDaily.Read(lines, file);
+        }
+
+        if (UscrnHourly.Recognizes(first))
+        {
+            return (lines, file, _) => UscrnHourly.Read(lines, file);
+        }
+
+        return null;
+    }
+
+    private static ReadOnlySpan<byte> FirstLine(ReadOnlySpan<byte> text, bool isWhole)
+    {
+        var end = text.IndexOf((byte)'\n');
+        return end >= 0 ? text[..end].TrimEnd("\r"u8) : isWhole ? text : default;
+    }
+}
