@@ -55,4 +55,7 @@ public static class Cautions
         "Wear closed shoes and eye and hearing protection around mowers, rakes and slit-seeders; mark sprinkler heads, cables and invisible fences first.",
         "Stop the engine before clearing a blocked machine.",
     ]);
+
+    /// <summary>All of them, in the order a page shows them.</summary>
+    public static IReadOnlyList<Caution> All { get; } = [Label, Mix, Spray, Fertilizer, Machine, Hire];
 }
