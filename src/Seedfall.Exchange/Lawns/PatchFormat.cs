@@ -1,0 +1,89 @@
+using Seedfall.Engine.Units;
+using Seedfall.Exchange.Json;
+using Seedfall.Exchange.Units;
+using Seedfall.Planning.Ground;
+
+namespace Seedfall.Exchange.Lawns;
+
+/// <summary>A part of the lawn in one condition.</summary>
+internal sealed class PatchFormat : ObjectFormat<Patch>
+{
+    public static readonly PatchFormat One = new();
+
+    private readonly Field<Patch, string> _id, _name;
+    private readonly Field<Patch, PatchShape> _shape;
+    private readonly Field<Patch, IReadOnlyList<GrassSpecies>> _grasses;
+    private readonly Field<Patch, Fraction?> _cover, _weeds;
+    private readonly Field<Patch, DamageCause> _cause;
+    private readonly Field<Patch, bool> _cured;
+    private readonly Field<Patch, double?> _sun, _slope, _grubs;
+    private readonly Field<Patch, Depth?> _thatch;
+    private readonly Field<Patch, bool?> _dormant;
+
+    private PatchFormat()
+        : base("patch")
+    {
+        _id = Required("id", Scalars.Id, p => p.Id, "Stable id, unique within the lawn.");
+        _name = Required("name", Scalars.Words, p => p.Name, "What the owner calls it.");
+        _shape = Required("shape", ShapeFormat.One, p => p.Shape, "How the area was taken.");
+        _grasses = Required("grasses", new ListFormat<GrassSpecies>(NamesOf<GrassSpecies>.Format, 1), p => p.Grasses, "Grasses growing or wanted here.");
+        _cover = Optional("livingCover", Quantities.Share.Format, p => p.LivingCover, "Share of the ground covered by living turf.");
+        _cause = Usual("cause", NamesOf<DamageCause>.Format, p => p.Cause, DamageCause.Unknown, "Why it is thin.");
+        _cured = Usual("causeCured", Scalars.Truth, p => p.CauseCured, false, "True when the cause has been dealt with.");
+        _sun = Optional("sun", Quantities.SunHours.Format, p => p.SunHours, "Direct sun on a clear day in September (March in the south).");
+        _slope = Optional("slope", Quantities.Slope.Format, p => p.SlopePercent, "Rise over run.");
+        _thatch = Optional("thatch", Quantities.Depth.Format, p => p.Thatch, "Thickness of the thatch.");
+        _grubs = Optional("grubs", Quantities.PerSquareFoot.Format, p => p.GrubsPerSquareFoot, "Living white grubs.");
+        _weeds = Optional("weedCover", Quantities.Share.Format, p => p.WeedCover, "Share of the ground covered by weeds.");
+        _dormant = Optional("dormant", Scalars.Truth, p => p.Dormant, "True when crowns are firm and the turf is only dormant (tug test).");
+    }
+
+    protected override Patch Build(FieldValues v) => new()
+    {
+        Id = v.Get(_id),
+        Name = v.Get(_name),
+        Shape = v.Get(_shape),
+        Grasses = v.Get(_grasses),
+        LivingCover = v.Get(_cover),
+        Cause = v.Get(_cause),
+        CauseCured = v.Get(_cured),
+        SunHours = v.Get(_sun),
+        SlopePercent = v.Get(_slope),
+        Thatch = v.Get(_thatch),
+        GrubsPerSquareFoot = v.Get(_grubs),
+        WeedCover = v.Get(_weeds),
+        Dormant = v.Get(_dormant),
+    };
+}
+
+/// <summary>What is known of the soil.</summary>
+internal sealed class SoilFormat : ObjectFormat<SoilFacts>
+{
+    public static readonly SoilFormat One = new();
+
+    private readonly Field<SoilFacts, TextureClass?> _texture;
+    private readonly Field<SoilFacts, double?> _ph, _phosphorus, _potassium;
+    private readonly Field<SoilFacts, DateOnly?> _tested;
+    private readonly Field<SoilFacts, Fraction?> _organic;
+
+    private SoilFormat()
+        : base("soil")
+    {
+        _texture = Optional("texture", NamesOf<TextureClass>.Format, s => s.Texture, "USDA texture class.");
+        _ph = Optional("ph", Scalars.Decimal(0.0, 14.0), s => s.Ph, "pH in water.");
+        _phosphorus = Optional("phosphorus", Quantities.PartsPerMillion.Format, s => s.PhosphorusPpm, "Mehlich-3 phosphorus.");
+        _potassium = Optional("potassium", Quantities.PartsPerMillion.Format, s => s.PotassiumPpm, "Mehlich-3 potassium.");
+        _tested = Optional("testDate", Scalars.Date, s => s.TestDate, "Date of the soil test.");
+        _organic = Optional("organicMatter", Quantities.Share.Format, s => s.OrganicMatter, "Organic matter by weight.");
+    }
+
+    protected override SoilFacts Build(FieldValues v) => new()
+    {
+        Texture = v.Get(_texture),
+        Ph = v.Get(_ph),
+        PhosphorusPpm = v.Get(_phosphorus),
+        PotassiumPpm = v.Get(_potassium),
+        TestDate = v.Get(_tested),
+        OrganicMatter = v.Get(_organic),
+    };
+}
