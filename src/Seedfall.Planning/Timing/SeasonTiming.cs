@@ -58,8 +58,11 @@ public sealed record SeasonTiming
     /// <summary>Dates and lengths worth printing: median 70 degF crossing, median frosts, growing days left, chance at the chosen day.</summary>
     public required IReadOnlyList<Figure> Figures { get; init; }
 
-    /// <summary>Dormant-seeding or spring window offered when autumn is refused; null otherwise.</summary>
+    /// <summary>Dormant-seeding or spring window, the one to fall back on when autumn is refused for any reason.</summary>
     public SeedWindow? OtherWindow { get; init; }
+
+    /// <summary>What <see cref="OtherWindow"/> is for: <c>dormant seeding</c> or <c>spring seeding</c>.</summary>
+    public string? OtherWindowName { get; init; }
 
     /// <summary>What to know about these chances and dates: few seasons, a chosen day outside the window.</summary>
     public IReadOnlyList<Advice> Advice { get; init; } = [];

@@ -1,0 +1,35 @@
+using Seedfall.Planning.Plan;
+
+namespace Seedfall.Planning.Timing;
+
+/// <summary>Everything the season's figures and advice are made from.</summary>
+internal sealed record TimingFacts(
+    SeasonCalendar Calendar,
+    Choices Choices,
+    PastSeasons Past,
+    IReadOnlyList<SeasonWeather> Members,
+    IReadOnlyList<StandNeed> Needs,
+    StandOutcomes Outcomes,
+    IReadOnlyList<int?> CoolDays,
+    IReadOnlyList<int?> Frost32Days,
+    IReadOnlyList<int?> Frost28Days,
+    ChosenWindow? Window,
+    int? SeedDown)
+{
+    /// <summary>The grass that needs the most degree-days.</summary>
+    internal StandNeed Slowest => Needs.MaxBy(need => need.EmergenceDegreeDays + need.GrowthDegreeDays)!;
+
+    /// <summary>Middle day of the first hard frost; null where most seasons have none.</summary>
+    internal int? UsualHardFrost => Spread.Day(Frost28Days, 0.5);
+
+    /// <summary>Middle day, over the seasons, by which every grass is up when seeded on a day; null where unknown.</summary>
+    internal int? UsualEmergence(int seedDown) => Middle(dates => dates.Emerged(seedDown));
+
+    /// <summary>Middle day by which every grass stands when seeded on a day; null where most seasons end first.</summary>
+    internal int? UsualStand(int seedDown) => Middle(dates => dates.Established(seedDown));
+
+    private int? Middle(Func<StandDates, int?> day) => Spread.Day(
+        Members.Select(member => Needs.Select(need => day(new StandDates(need, member))).Aggregate((int?)0, Later)), 0.5);
+
+    private static int? Later(int? a, int? b) => a is null || b is null ? null : Math.Max(a.Value, b.Value);
+}
