@@ -54,7 +54,7 @@ public sealed record WeatherReadLimits
     public long TotalBytes { get; init; } = 1024L << 20;
 
     /// <summary>Most bytes of a JSON file after unpacking (it is held whole).</summary>
-    public int JsonBytes { get; init; } = 64 << 20;
+    public int JsonBytes { get; init; } = 40 << 20;
 
     /// <summary>Most levels of nesting in a JSON file.</summary>
     public int JsonDepth { get; init; } = 32;

@@ -56,7 +56,7 @@ public sealed record WeatherYear(int Year, int Days, int Filled, int Missing, in
 [JsonConverter(typeof(JsonStringEnumConverter<GapKind>))]
 public enum GapKind
 {
-    /// <summary>There is no row for the days.</summary>
+    /// <summary>There is no row for the days, or an empty one.</summary>
     NoRows,
 
     /// <summary>The day's highest or lowest temperature is missing.</summary>
@@ -70,7 +70,7 @@ public enum GapKind
 /// <param name="First">First day of the run.</param>
 /// <param name="Last">Last day of the run.</param>
 /// <param name="Days">Length in days.</param>
-/// <param name="Kind">What is missing.</param>
+/// <param name="Kind">What is missing on most of the days.</param>
 /// <param name="Filled">True: filled and marked; false: these days stay absent and a season that needs them drops out.</param>
 public sealed record WeatherGap(DateOnly First, DateOnly Last, int Days, GapKind Kind, bool Filled);
 

@@ -56,7 +56,7 @@ public static class WeatherReportText
 
     private static string Lacks(GapKind kind) => kind switch
     {
-        GapKind.NoRows => "no rows",
+        GapKind.NoRows => "nothing recorded",
         GapKind.Temperature => "no temperature",
         _ => "no rain reading",
     };

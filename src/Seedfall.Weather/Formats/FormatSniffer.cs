@@ -14,11 +14,16 @@ internal static class FormatSniffer
     {
         var head = lines.Peek();
         var start = head.TrimStart(" \t\r\n"u8);
+        if (start.StartsWith("{"u8))
+        {
+            return PowerJson.Read;
+        }
+
         var first = FirstLine(start, lines.PeekIsWhole);
-        return first.IsEmpty ? null : RecognizeText(first);
+        return first.IsEmpty ? null : RecognizeFixed(first) ?? CsvFormat.Recognize(head, lines.PeekIsWhole);
     }
 
-    private static FormatReader? RecognizeText(ReadOnlySpan<byte> first)
+    private static FormatReader? RecognizeFixed(ReadOnlySpan<byte> first)
     {
         if (UscrnDaily.Recognizes(first))
         {
@@ -28,6 +33,11 @@ internal static class FormatSniffer
         if (UscrnHourly.Recognizes(first))
         {
             return (lines, file, _) => UscrnHourly.Read(lines, file);
+        }
+
+        if (GhcnFixed.Recognizes(first))
+        {
+            return (lines, file, options) => GhcnFixed.Read(lines, file, options);
         }
 
         return null;

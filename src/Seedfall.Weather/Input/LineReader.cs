@@ -83,7 +83,7 @@ internal sealed class LineReader
     }
 
     /// <summary>Everything that is left, for formats held whole.</summary>
-    internal byte[] ReadRest(int limit)
+    internal ReadOnlyMemory<byte> ReadRest(int limit)
     {
         var all = new MemoryStream();
         while (true)
@@ -97,7 +97,7 @@ internal sealed class LineReader
 
             if (_ended)
             {
-                return all.ToArray();
+                return all.GetBuffer().AsMemory(0, (int)all.Length);
             }
 
             Fill();

@@ -132,18 +132,19 @@ internal static class GapFill
         var gaps = new List<WeatherGap>();
         for (var i = 0; i < slots.Length;)
         {
-            if (slots[i].Lacks is not { } kind)
+            if (slots[i].Lacks is null)
             {
                 i++;
                 continue;
             }
 
             var end = i;
-            while (end < slots.Length && slots[end].Lacks == kind && slots[end].IsUsable == slots[i].IsUsable)
+            while (end < slots.Length && slots[end].Lacks is not null && slots[end].IsUsable == slots[i].IsUsable)
             {
                 end++;
             }
 
+            var kind = slots[i..end].GroupBy(s => s.Lacks!.Value).MaxBy(g => g.Count())!.Key;
             gaps.Add(new WeatherGap(Date(slots[i]), Date(slots[end - 1]), end - i, kind, slots[i].IsUsable));
             i = end;
         }
