@@ -59,7 +59,11 @@ public sealed record Feeding(
     Figure PhosphateRate,
     Figure PotashRate,
     Figure Product,
-    string Reason);
+    string Reason)
+{
+    /// <summary>The day it is planned for: a late feeding is moved ahead of a blackout.</summary>
+    public required DateOnly Date { get; init; }
+}
 
 public sealed record FeedPlan(
     IReadOnlyList<Feeding> Feedings,
