@@ -158,7 +158,7 @@ internal static class AfterTasks
         var mow = facts.Late.LastMow.AsDate();
         foreach (var feeding in facts.Feed?.Feedings.Where(f => f.DaysAfterSeedDown is null) ?? [])
         {
-            yield return FeedTask.For(feeding, facts.Late.LateFeed.AsDate(), null, facts);
+            yield return FeedTask.For(feeding, feeding.Date, null, facts);
         }
 
         yield return new()
