@@ -42,6 +42,14 @@ internal sealed class JsonSpot
         _ => "null",
     };
 
+    /// <summary>The value at a path, or the deepest one on the way to it.</summary>
+    public JsonSpot Nearest(string path)
+    {
+        var inner = Members.Select(m => m.Value).Concat(Items).FirstOrDefault(i =>
+            path.StartsWith(i.Path, StringComparison.Ordinal) && (path.Length == i.Path.Length || path[i.Path.Length] is '.' or '['));
+        return inner?.Nearest(path) ?? this;
+    }
+
     private static string Short(string text)
     {
         var clean = string.Concat(text.Take(48).Select(c => char.IsControl(c) ? ' ' : c));

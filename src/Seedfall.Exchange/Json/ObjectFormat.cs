@@ -18,32 +18,35 @@ internal abstract class ObjectFormat<T>(string name) : JsonFormat<T>
 {
     private readonly List<Field<T>> _fields = [];
 
+    /// <summary>The names of the fields, in the order they are written.</summary>
+    public IEnumerable<string> FieldNames => _fields.Select(f => f.Name);
+
     protected abstract T Build(FieldValues values);
 
     /// <summary>A field that must be there.</summary>
-    protected Field<T, TValue> Required<TValue>(string field, JsonFormat<TValue> format, Func<T, TValue> get, string about) =>
+    internal Field<T, TValue> Required<TValue>(string field, JsonFormat<TValue> format, Func<T, TValue> get, string about) =>
         Add(new Field<T, TValue>(field, format, get!, true, default, _ => false, about));
 
     /// <summary>A field that may be missing; null then.</summary>
-    protected Field<T, TValue> Optional<TValue>(string field, JsonFormat<TValue> format, Func<T, TValue?> get, string about)
+    internal Field<T, TValue> Optional<TValue>(string field, JsonFormat<TValue> format, Func<T, TValue?> get, string about)
         where TValue : class =>
         Add(new Field<T, TValue>(field, format, get, false, null, v => v is null, about));
 
     /// <summary>A field that may be missing; null then.</summary>
-    protected Field<T, TValue?> Optional<TValue>(string field, JsonFormat<TValue> format, Func<T, TValue?> get, string about)
+    internal Field<T, TValue?> Optional<TValue>(string field, JsonFormat<TValue> format, Func<T, TValue?> get, string about)
         where TValue : struct =>
         Add(new Field<T, TValue?>(field, new NullableFormat<TValue>(format), get, false, null, v => v is null, about));
 
     /// <summary>A field that may be missing and then has a plain meaning.</summary>
-    protected Field<T, TValue> Usual<TValue>(string field, JsonFormat<TValue> format, Func<T, TValue> get, TValue usual, string about) =>
+    internal Field<T, TValue> Usual<TValue>(string field, JsonFormat<TValue> format, Func<T, TValue> get, TValue usual, string about) =>
         Add(new Field<T, TValue>(field, format, get!, false, usual, v => Equals(v, usual), about));
 
     /// <summary>A list that may be missing and then is empty.</summary>
-    protected Field<T, IReadOnlyList<TValue>> List<TValue>(string field, JsonFormat<TValue> format, Func<T, IReadOnlyList<TValue>> get, string about) =>
+    internal Field<T, IReadOnlyList<TValue>> List<TValue>(string field, JsonFormat<TValue> format, Func<T, IReadOnlyList<TValue>> get, string about) =>
         Add(new Field<T, IReadOnlyList<TValue>>(field, new ListFormat<TValue>(format), get!, false, [], v => v!.Count == 0, about));
 
     /// <summary>A field that follows from the rest.</summary>
-    protected void Derived<TValue>(string field, JsonFormat<TValue> format, Func<T, TValue> get, string about) =>
+    internal void Derived<TValue>(string field, JsonFormat<TValue> format, Func<T, TValue> get, string about) =>
         Add(new DerivedField<T, TValue>(field, format, get, about));
 
     public override bool TryRead(JsonSpot at, ProblemList problems, [MaybeNullWhen(false)] out T value)

@@ -1,6 +1,7 @@
 using System.Diagnostics.CodeAnalysis;
 using Seedfall.Exchange.Json;
 using Seedfall.Planning.Ground;
+using Seedfall.Planning.Rules;
 
 namespace Seedfall.Exchange.Lawns;
 
@@ -24,21 +25,31 @@ public sealed record LawnReadResult
 
 /// <summary>
 /// lawn.json: one lawn as a file, see docs/using/files.md. Quantities are texts with a unit; what is not in the schema is
-/// refused; nothing is half-read. Whether the figures make sense for a lawn is judged afterwards by the trade's own rules.
+/// refused; nothing is half-read.
 /// </summary>
 public static class LawnFile
 {
-    /// <summary>Reads a lawn from UTF-8 JSON.</summary>
+    /// <summary>Reads a lawn from UTF-8 JSON and holds it against the rules every lawn must keep.</summary>
     /// <param name="utf8">The file's bytes, at most 16 MB.</param>
     /// <param name="name">Name of the file, for messages.</param>
-    public static LawnReadResult Read(ReadOnlySpan<byte> utf8, string name)
+    /// <param name="tables">Where given, rule pack and species are looked up in it.</param>
+    public static LawnReadResult Read(ReadOnlySpan<byte> utf8, string name, TradeTables? tables = null)
     {
         ArgumentNullException.ThrowIfNull(name);
         var problems = new ProblemList(name);
         var tree = JsonTree.Read(utf8, problems);
-        return tree is not null && LawnFormat.One.TryRead(tree, problems, out var lawn)
-            ? LawnReadResult.Read(lawn)
-            : LawnReadResult.Refused(problems.All);
+        if (tree is null || !LawnFormat.One.TryRead(tree, problems, out var lawn))
+        {
+            return LawnReadResult.Refused(problems.All);
+        }
+
+        foreach (var problem in LawnRules.Problems(lawn, tables))
+        {
+            var at = tree.Nearest(problem.Path);
+            problems.Add(problem.Path, at.Line, at.Column, problem.Expected, problem.Found);
+        }
+
+        return problems.Any ? LawnReadResult.Refused(problems.All) : LawnReadResult.Read(lawn);
     }
 
     /// <summary>The lawn as UTF-8 JSON with line ends of one byte; reading it gives the same lawn back.</summary>

@@ -1,3 +1,4 @@
+using Seedfall.Engine.Units;
 using Seedfall.Engine.Weather;
 using Seedfall.Exchange.Json;
 using Seedfall.Exchange.Units;
@@ -32,6 +33,7 @@ internal sealed class LawnFormat : ObjectFormat<Lawn>
     private readonly Field<Lawn, IReadOnlyList<TankPartner>> _partners;
     private readonly Field<Lawn, CoverMaterial> _cover;
     private readonly Field<Lawn, PriceList> _prices;
+    private readonly Field<Lawn, MassPerArea?> _nitrogen;
 
     private LawnFormat()
         : base("lawn")
@@ -57,6 +59,7 @@ internal sealed class LawnFormat : ObjectFormat<Lawn>
         _partners = List("tankPartners", TankPartnerFormat.One, l => l.TankPartners, "Soil conditioner, wetting agent and the like.");
         _cover = Optional("cover", CoverFormat.One, l => l.Cover, "What the thin places are covered with.");
         _prices = Optional("prices", PriceFormat.One, l => l.Prices, "Prices where an offer carries none of its own.");
+        _nitrogen = Optional("nitrogenThisYear", Quantities.DryRate.Format, l => l.NitrogenThisYear, "Nitrogen already applied this calendar year, from the record.");
         _rulePack = Optional("rulePack", Scalars.Id, l => l.RulePack, "Id of the state or province rules; the general ones where absent.")!;
         _hire = Optional("appliedForHire", Scalars.Truth, l => l.AppliedForHire, "True when somebody is paid to apply.");
     }
@@ -83,6 +86,7 @@ internal sealed class LawnFormat : ObjectFormat<Lawn>
         TankPartners = v.Get(_partners),
         Cover = v.Get(_cover),
         Prices = v.Get(_prices),
+        NitrogenThisYear = v.Get(_nitrogen),
         RulePack = v.Get(_rulePack),
         AppliedForHire = v.Get(_hire),
     };

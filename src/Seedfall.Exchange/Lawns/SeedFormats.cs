@@ -95,6 +95,7 @@ internal sealed class FertilizerFormat : ObjectFormat<FertilizerProduct>
     private readonly Field<FertilizerProduct, string> _name;
     private readonly Field<FertilizerProduct, Fraction> _nitrogen, _phosphate, _potash;
     private readonly Field<FertilizerProduct, Fraction?> _slow;
+    private readonly Field<FertilizerProduct, MassPerArea?> _rate;
     private readonly Field<FertilizerProduct, IReadOnlyList<BagOffer>> _bags;
 
     private FertilizerFormat()
@@ -105,6 +106,7 @@ internal sealed class FertilizerFormat : ObjectFormat<FertilizerProduct>
         _phosphate = Required("phosphate", Quantities.Share.Format, f => f.Phosphate, "Second number of the grade, as P2O5.");
         _potash = Required("potash", Quantities.Share.Format, f => f.Potash, "Third number of the grade, as K2O.");
         _slow = Optional("slowNitrogen", Quantities.Share.Format, f => f.SlowNitrogen, "Share of the nitrogen that is slow-release; counted as none where absent.");
+        _rate = Optional("rate", Quantities.DryRate.Format, f => f.Rate, "Product per area wanted in one application; Seedfall's own rate under the rules where absent.");
         _bags = List("bags", BagFormat.One, f => f.Bags, "Bag sizes on offer.");
     }
 
@@ -115,6 +117,7 @@ internal sealed class FertilizerFormat : ObjectFormat<FertilizerProduct>
         Phosphate = v.Get(_phosphate),
         Potash = v.Get(_potash),
         SlowNitrogen = v.Get(_slow),
+        Rate = v.Get(_rate),
         Bags = v.Get(_bags),
     };
 }
