@@ -1,6 +1,5 @@
 using CsCheck;
 using Seedfall.Engine.Atmosphere;
-using Seedfall.Engine.Soil;
 using Seedfall.Engine.Units;
 using Seedfall.Engine.Weather;
 using Seedfall.Engine.Workings;
@@ -77,14 +76,4 @@ public sealed class EvapotranspirationTests
 
     [Fact]
     public void WindBelowTheGrassIsRefused() => Assert.Throws<ArgumentOutOfRangeException>(() => Wind.AtTwoMeters(Speed.Zero, Length.FromCentimeters(5)));
-
-    [Fact]
-    public void MoreCoverCouplesTheSoilLessToTheSun()
-    {
-        var bare = SurfaceTemperature.Forcing(22, 120, 2, 100, 0);
-        var grass = SurfaceTemperature.Forcing(22, 120, 2, 100, 1);
-        Assert.True(bare.OuterC > grass.OuterC && bare.ConductanceWm2K > grass.ConductanceWm2K);
-        Assert.True(grass.ConductanceWm2K < SurfaceTemperature.CanopyConductanceWm2K);
-        Assert.True(SurfaceTemperature.Parton(28, 15, 20, 0.0).MeanC > SurfaceTemperature.Parton(28, 15, 20, 0.3).MeanC);
-    }
 }
