@@ -1,4 +1,5 @@
 using Seedfall.Engine.Simulation;
+using Seedfall.Engine.Timing;
 
 namespace Seedfall.Planning.Timing;
 
@@ -13,42 +14,20 @@ internal static class ChanceCurves
         past.Count == 0 ? [] : [.. Drawn().Select(day => FanDay(past, calendar, day))];
 
     /// <summary>First day of autumn on which the 5-day mean is at or below 70 degF and stays, by season.</summary>
-    internal static IReadOnlyList<int?> CoolDays(IReadOnlyList<SeasonWeather> members) => FallDays(members, CoolSoilC, SeasonCalendar.FirstSeeding);
+    internal static DateChances? CoolDays(IReadOnlyList<SeasonWeather> members) => Spread.Of(FallDays(members, CoolSoilC, SeasonCalendar.FirstSeeding));
 
     /// <summary>First day from <paramref name="from"/> on which the 5-day mean is at or below a threshold and stays, by season.</summary>
     internal static IReadOnlyList<int?> FallDays(IReadOnlyList<SeasonWeather> members, double thresholdC, int from) =>
         [.. members.Select(m => SoilCrossing.FirstFallBelow(m.SoilC, Math.BitIncrement(thresholdC), from))];
 
     /// <summary>First night of autumn at or below a threshold, by season.</summary>
-    internal static IReadOnlyList<int?> FrostDays(IReadOnlyList<SeasonWeather> members, double thresholdC) =>
-        [.. members.Select(m => Frosts.First(m.TminC, thresholdC, SeasonCalendar.FirstSeeding))];
+    internal static DateChances? FrostDays(IReadOnlyList<SeasonWeather> members, double thresholdC) =>
+        Spread.Of(members.Select(m => Frosts.First(m.TminC, thresholdC, SeasonCalendar.FirstSeeding)));
 
     /// <summary>Share of seasons that had the event by each drawn day, whole percents; empty where there are no seasons.</summary>
-    internal static IReadOnlyList<DateChance> ByDate(IReadOnlyList<int?> days, SeasonCalendar calendar)
-    {
-        if (days.Count == 0)
-        {
-            return [];
-        }
-
-        var had = new int[SeasonCalendar.Length + 1];
-        foreach (var day in days)
-        {
-            had[day ?? SeasonCalendar.Length]++;
-        }
-
-        var (chances, count) = (new List<DateChance>(), 0);
-        for (var day = 0; day < SeasonCalendar.Length; day++)
-        {
-            count += had[day];
-            if (day >= SeasonCalendar.FirstDrawn)
-            {
-                chances.Add(new DateChance(calendar.Date(day), WholePercent((double)count / days.Count)));
-            }
-        }
-
-        return chances;
-    }
+    internal static IReadOnlyList<DateChance> ByDate(DateChances? chances, SeasonCalendar calendar) => chances is null
+        ? []
+        : [.. Drawn().Select(day => new DateChance(calendar.Date(day), WholePercent(chances.ChanceBy(day))))];
 
     /// <summary>Chance of a stand by seed-down date; empty where there are no seasons.</summary>
     internal static IReadOnlyList<DateChance> Stand(StandOutcomes outcomes, SeasonCalendar calendar) => outcomes.Members == 0

@@ -1,13 +1,17 @@
+using Seedfall.Engine.Timing;
+
 namespace Seedfall.Planning.Timing;
 
 /// <summary>Frost nights of a season.</summary>
 internal static class Frosts
 {
-    /// <summary>32 degF.</summary>
-    internal const double FrostC = 0.0;
+    /// <summary>32 degF, with half a tenth of a degree for files that carry tenths, as <see cref="Frost.FirstOfSeason"/> allows.</summary>
+    internal static readonly double FrostC = Frost.Light.Celsius + RoundingC;
 
-    /// <summary>28 degF: growth of seedlings ends.</summary>
-    internal const double HardFrostC = -20.0 / 9.0;
+    /// <summary>28 degF, likewise: growth of seedlings ends.</summary>
+    internal static readonly double HardFrostC = Frost.Hard.Celsius + RoundingC;
+
+    private const double RoundingC = 0.05;
 
     /// <summary>First night at or below the threshold on or after a day; null where none comes by the season's end.</summary>
     internal static int? First(double[] tminC, double thresholdC, int from)

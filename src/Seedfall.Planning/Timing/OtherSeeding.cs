@@ -38,13 +38,13 @@ internal sealed record OtherSeeding(SeedWindow Window, string Name)
             return ByLatitude(calendar, latitudeDeg);
         }
 
-        if (Spread.Day(ChanceCurves.FallDays(past.Seasons, DormantC, DormantFrom), 0.5) is { } cold)
+        if (Spread.Middle(ChanceCurves.FallDays(past.Seasons, DormantC, DormantFrom)) is { } cold)
         {
             return new OtherSeeding(Days(calendar.Date(cold), DormantDays), Dormant);
         }
 
         var searched = SpringSearch(calendar.Year, calendar.South);
-        var warm = Spread.Day(past.Seasons.Select(season => Warming(past.Soil!, SpringSearch(season.Year, calendar.South))).Where(day => day != Unknown), 0.5);
+        var warm = Spread.Middle(past.Seasons.Select(season => Warming(past.Soil!, SpringSearch(season.Year, calendar.South))).Where(day => day != Unknown));
         return warm is { } days ? new OtherSeeding(Days(searched.AddDays(days), SpringDays), Spring) : ByLatitude(calendar, latitudeDeg);
     }
 

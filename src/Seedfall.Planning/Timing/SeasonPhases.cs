@@ -7,7 +7,7 @@ internal static class SeasonPhases
     internal const int SoakEvenings = 3;
 
     /// <summary>Fewest and most days a seedbed is kept wet.</summary>
-    internal const int LeastSeedbedDays = 14;
+    internal const int LeastSeedbedDays = 21;
 
     internal const int MostSeedbedDays = 28;
 
@@ -20,7 +20,7 @@ internal static class SeasonPhases
     internal const int LeastDays = 42;
 
     /// <summary>
-    /// Soak, seedbed, seedlings, weaning, deep. The seedbed lasts until the slowest grass is up, 14 to 28 days; deep watering
+    /// Soak, seedbed, seedlings, weaning, deep. The seedbed lasts until the slowest grass is up, 21 to 28 days; deep watering
     /// ends with the season.
     /// </summary>
     /// <param name="seedDown">Seed-down day.</param>

@@ -53,7 +53,7 @@ public static class SeasonTimingPlanning
         var coolDays = ChanceCurves.CoolDays(members);
         var first = Math.Max(SeasonCalendar.FirstSeeding, choices.Today is { } today ? calendar.Index(today) : 0);
         var window = members.Count > 0
-            ? WindowChoice.Of(outcomes, first, SeasonCalendar.LastSeeding, Spread.Day(coolDays, 0.5))
+            ? WindowChoice.Of(outcomes, first, SeasonCalendar.LastSeeding, coolDays?.Quantile(0.5))
             : From(CalendarWindow.For(place.LatitudeDeg), first);
         return new TimingFacts(
             calendar,

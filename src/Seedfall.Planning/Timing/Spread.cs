@@ -1,23 +1,19 @@
+using Seedfall.Engine.Timing;
+
 namespace Seedfall.Planning.Timing;
 
 /// <summary>Middles and percentiles over seasons.</summary>
 internal static class Spread
 {
-    /// <summary>
-    /// The day by which a share of the seasons had the event, 0 to 1; seasons without it count as after every day. Null where
-    /// that share never had it, or no season is known.
-    /// </summary>
-    internal static int? Day(IEnumerable<int?> days, double share)
+    /// <summary>Chances by day of the season from one day per season, null where it never came; null where no season is known.</summary>
+    internal static DateChances? Of(IEnumerable<int?> days)
     {
-        var sorted = days.Select(d => d ?? int.MaxValue).Order().ToArray();
-        if (sorted.Length == 0)
-        {
-            return null;
-        }
-
-        var day = sorted[(int)Math.Floor(share * (sorted.Length - 1))];
-        return day == int.MaxValue ? null : day;
+        int?[] known = [.. days];
+        return known.Length == 0 ? null : DateChances.FromDays(known.OfType<int>(), known.Length);
     }
+
+    /// <summary>The middle day; null where most seasons never had it, or none is known.</summary>
+    internal static int? Middle(IEnumerable<int?> days) => Of(days)?.Quantile(0.5);
 
     /// <summary>Percentile of ascending values by linear interpolation between order statistics; at least one value.</summary>
     internal static double Percentile(ReadOnlySpan<double> ascending, double share)

@@ -1,33 +1,39 @@
+using Seedfall.Engine.Numerics;
+
 namespace Seedfall.Planning.Timing;
 
 /// <summary>When one grass is up and when it stands, by seed-down day, in one season. Linear in the season's length.</summary>
 internal sealed class StandDates
 {
-    private const int HotDays = 5;
-
     private readonly StandNeed _need;
-    private readonly SeasonWeather _season;
     private readonly double[] _emergenceSum;
     private readonly double[] _growthSum;
+    private readonly double[] _soilSum;
 
     internal StandDates(StandNeed need, SeasonWeather season)
     {
-        (_need, _season) = (need, season);
+        _need = need;
         _emergenceSum = RunningSum(season.SoilC, c => Math.Max(0.0, Math.Min(c, FieldEmergence.NoFasterAboveC) - need.BaseC));
         _growthSum = RunningSum(season.SoilC, c => Math.Max(0.0, c));
+        _soilSum = RunningSum(season.SoilC, c => c);
     }
 
     /// <summary>Day on which half the seedlings are up; null where not before the season's end.</summary>
     internal int? Emerged(int seedDown) => Reach(_emergenceSum, seedDown, _need.EmergenceDegreeDays);
 
-    /// <summary>Day on which three leaves and two mowings are behind it; null where not before the season's end.</summary>
-    internal int? Established(int seedDown) => Emerged(seedDown) is { } up ? Reach(_growthSum, up + 1, _need.GrowthDegreeDays) : null;
+    /// <summary>Day on which the seedlings have three leaves and the first mowing falls; null where not before the season's end.</summary>
+    internal int? ThreeLeaves(int seedDown) => Emerged(seedDown) is { } up ? Reach(_growthSum, up + 1, _need.LeavesDegreeDays) : null;
 
-    /// <summary>True where the soil over the first days is too hot to seed.</summary>
-    internal bool TooHot(int seedDown)
+    /// <summary>Day of the second mowing's worth of growth; null where not before the season's end.</summary>
+    internal int? Established(int seedDown) =>
+        ThreeLeaves(seedDown) is { } leaves ? Reach(_growthSum, leaves + 1, StandNeed.SecondMowingDegreeDays) : null;
+
+    /// <summary>Share of seedings that heat does not spoil: normal in the mean soil temperature of the first two weeks.</summary>
+    internal double CoolEnough(int seedDown)
     {
-        var end = Math.Min(seedDown + HotDays, _season.SoilC.Length);
-        return _season.SoilC.AsSpan(seedDown, end - seedDown).ToArray().Average() > _need.WarmestC;
+        var end = Math.Min(seedDown + StandNeed.HotDays, _soilSum.Length - 1);
+        var meanC = (_soilSum[end] - _soilSum[seedDown]) / (end - seedDown);
+        return NormalDistribution.Cumulative((_need.HotC - meanC) / StandNeed.HotSpreadC);
     }
 
     private static double[] RunningSum(double[] soilC, Func<double, double> degreeDays)

@@ -8,24 +8,30 @@ namespace Seedfall.Planning.Timing;
 /// <param name="Name">Its name in the trade.</param>
 /// <param name="BaseC">Base temperature of emergence, degC.</param>
 /// <param name="EmergenceDegreeDays">Degree-days above the base to half field emergence, degC d.</param>
-/// <param name="GrowthDegreeDays">Degree-days above 0 degC from emergence to three leaves and two mowings, degC d.</param>
-/// <param name="WarmestC">Soil above this over the first five days is too hot to seed, degC.</param>
-internal sealed record StandNeed(GrassSpecies Species, string Name, double BaseC, double EmergenceDegreeDays, double GrowthDegreeDays, double WarmestC)
+/// <param name="LeavesDegreeDays">Degree-days above 0 degC from emergence to three leaves, when the first mowing falls, degC d.</param>
+/// <param name="HotC">Mean soil over the first two weeks at which half the seedings fail of heat, degC.</param>
+internal sealed record StandNeed(GrassSpecies Species, string Name, double BaseC, double EmergenceDegreeDays, double LeavesDegreeDays, double HotC)
 {
-    /// <summary>Leaves a seedling should have before hard frost.</summary>
+    /// <summary>Leaves a seedling has at its first mowing, about three weeks after seed-down.</summary>
     internal const double Leaves = 3.0;
 
-    /// <summary>Mowings it should have had.</summary>
-    internal const double Mowings = 2.0;
+    /// <summary>Growth from the first mowing to the second, degC d above 0 degC: about a week at 15 degC. Assumed.</summary>
+    internal const double SecondMowingDegreeDays = 105.0;
 
-    /// <summary>Growth between two mowings, degC d above 0 degC: about a week at 15 degC. Assumed.</summary>
-    internal const double DegreeDaysPerMowing = 105.0;
+    /// <summary>45 degF: soil in which top growth ends and no second mowing comes. Common practice.</summary>
+    internal const double GrowthEndsC = 65.0 / 9.0;
 
-    /// <summary>75 degF: bluegrass is held back by steady warmth (Larsen et al. 2004 at 25 degC), fine fescues are best near 59 degF.</summary>
-    private const double CoolLimitC = 23.9;
+    /// <summary>Days over which the soil must not be too hot.</summary>
+    internal const int HotDays = 14;
 
-    /// <summary>80 degF: ryegrass and tall fescue germinate fast up to about 81 degF (Sharifiamina et al. 2016).</summary>
-    private const double WarmLimitC = 26.7;
+    /// <summary>How gradually heat spoils a seeding, degC. Assumed.</summary>
+    internal const double HotSpreadC = 1.5;
+
+    /// <summary>76 degF, just below the steady 77 at which bluegrass falls into dormancy (Larsen et al. 2004); fine fescues are best at 59 degF.</summary>
+    private const double CoolGrassHotC = 24.5;
+
+    /// <summary>78 degF: ryegrass and tall fescue germinate fast up to about 81 degF, but seedlings sicken in warm wet ground. Assumed.</summary>
+    private const double WarmGrassHotC = 25.6;
 
     internal static StandNeed Of(GrassSpecies species, TradeTables tables)
     {
@@ -35,7 +41,7 @@ internal sealed record StandNeed(GrassSpecies Species, string Name, double BaseC
             facts.Name,
             facts.BaseTemperatureC.Value,
             FieldEmergence.ThermalTime(facts, tables),
-            (Leaves * facts.Phyllochron.Value) + (Mowings * DegreeDaysPerMowing),
-            species is GrassSpecies.PerennialRyegrass or GrassSpecies.TallFescue ? WarmLimitC : CoolLimitC);
+            Leaves * facts.Phyllochron.Value,
+            species is GrassSpecies.PerennialRyegrass or GrassSpecies.TallFescue ? WarmGrassHotC : CoolGrassHotC);
     }
 }

@@ -1,44 +1,46 @@
 namespace Seedfall.Planning.Timing;
 
-/// <summary>Whether a stand would have been had, by seed-down day and member season.</summary>
+/// <summary>How well a stand would have been had, 0 to 1, by seed-down day and member season.</summary>
 internal sealed class StandOutcomes
 {
-    private readonly bool[][] _stood;
+    private readonly double[][] _stood;
 
-    private StandOutcomes(bool[][] stood) => _stood = stood;
+    private StandOutcomes(double[][] stood) => _stood = stood;
 
     internal int Members => _stood.Length;
 
-    /// <summary>Every grass of the mix must stand before the first hard frost, and none may be seeded into hot soil.</summary>
+    /// <summary>
+    /// Every grass must have three leaves before the first hard frost and its second mowing before soil is too cold to grow; heat
+    /// after seed-down spoils a share.
+    /// </summary>
     internal static StandOutcomes Of(IReadOnlyList<SeasonWeather> members, IReadOnlyList<StandNeed> needs) =>
         new([.. members.Select(member => Stood(member, needs))]);
 
-    /// <summary>Whether the stand was had in one member when seeded on a day.</summary>
-    internal bool Stood(int member, int day) => _stood[member][day];
+    /// <summary>Sum over the members of what seeding on a day gave.</summary>
+    internal double Sum(int day) => _stood.Sum(member => member[day]);
 
-    /// <summary>Members in which seeding on a day gave a stand.</summary>
-    internal int Count(int day) => _stood.Count(member => member[day]);
-
-    /// <summary>Share of members, 0 to 1; 0 where there are none.</summary>
-    internal double Share(int day) => Members == 0 ? 0.0 : (double)Count(day) / Members;
+    /// <summary>Mean over the members, 0 to 1; 0 where there are none.</summary>
+    internal double Share(int day) => Members == 0 ? 0.0 : Sum(day) / Members;
 
     /// <summary>
     /// Chance for a season still to come: (k + 1/2) / (n + 1), whole percents. Half a season of doubt on either side keeps a
     /// handful of seasons from promising certainty.
     /// </summary>
-    internal double Chance(int day) => Math.Round((Count(day) + 0.5) / (Members + 1.0), 2, MidpointRounding.AwayFromZero);
+    internal double Chance(int day) => ChanceCurves.WholePercent((Sum(day) + 0.5) / (Members + 1.0));
 
-    private static bool[] Stood(SeasonWeather member, IReadOnlyList<StandNeed> needs)
+    private static double[] Stood(SeasonWeather member, IReadOnlyList<StandNeed> needs)
     {
         var nextHard = Frosts.NextHard(member.TminC);
-        var stood = new bool[SeasonCalendar.Length];
-        Array.Fill(stood, true);
+        var growthEnds = ChanceCurves.FallDays([member], StandNeed.GrowthEndsC, SeasonCalendar.FirstSeeding)[0] ?? SeasonCalendar.Length;
+        var stood = new double[SeasonCalendar.Length];
+        Array.Fill(stood, 1.0);
         foreach (var need in needs)
         {
             var dates = new StandDates(need, member);
             for (var day = 0; day < stood.Length; day++)
             {
-                stood[day] = stood[day] && !dates.TooHot(day) && dates.Established(day) is { } established && established < nextHard[day];
+                var inTime = dates.ThreeLeaves(day) < nextHard[day] && dates.Established(day) <= growthEnds;
+                stood[day] = inTime ? Math.Min(stood[day], dates.CoolEnough(day)) : 0.0;
             }
         }
 

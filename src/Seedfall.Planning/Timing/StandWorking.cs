@@ -1,3 +1,4 @@
+using Seedfall.Engine.Timing;
 using Seedfall.Engine.Workings;
 
 namespace Seedfall.Planning.Timing;
@@ -9,15 +10,16 @@ internal static class StandWorking
     {
         var slowest = facts.Slowest;
         return new Working(
-            "chance = (k + 1/2) / (n + 1); k counts the seasons in which, from that seed-down day, every grass first gathers thetaE above Tb and then G above 0 degC before the next night at or below 28 degF, with the first 5 days' soil at or below Tmax",
+            "chance = (k + 1/2) / (n + 1); k sums over the seasons, from that seed-down day: 0 unless every grass gathers thetaE above Tb and then L above 0 degC before the next night at or below 28 degF, and M more before soil falls to 45 degF; else Phi((Thot - Tsoil) / 1.5 degC), Tsoil the first two weeks' mean",
             [
                 new("n", "past seasons", facts.Members.Count, ""),
                 new("Tb", $"base temperature of {slowest.Name}, the slowest grass", slowest.BaseC, "degC"),
                 new("thetaE", $"degree-days from seed-down to half emergence in the field, {slowest.Name}", slowest.EmergenceDegreeDays, "degC d"),
-                new("G", $"degree-days from emergence to {StandNeed.Leaves:0} leaves and {StandNeed.Mowings:0} mowings, {slowest.Name}", slowest.GrowthDegreeDays, "degC d"),
-                new("Tmax", "warmest soil to seed into, strictest grass", facts.Needs.Min(need => need.WarmestC), "degC"),
+                new("L", $"degree-days from emergence to {StandNeed.Leaves:0} leaves and the first mowing, {slowest.Name}", slowest.LeavesDegreeDays, "degC d"),
+                new("M", "degree-days from the first mowing to the second", StandNeed.SecondMowingDegreeDays, "degC d"),
+                new("Thot", "soil in which half the seedings fail of heat, strictest grass", facts.Needs.Min(need => need.HotC), "degC"),
             ],
-            $"{FieldEmergence.Source}; leaf interval from the species table; {StandNeed.DegreeDaysPerMowing:0} degC d per mowing assumed; 28 degF as the end of seedling growth common practice",
+            $"{FieldEmergence.Source}; leaf interval from the species table; M and the heat limit assumed; 28 degF as the danger to seedlings and 45 degF as the end of growth common practice",
             Sureness.Assumed,
             Note(facts.Members.Count));
     }
@@ -26,5 +28,5 @@ internal static class StandWorking
         "Rules of thumb: assumes seed kept wet, and leaves out disease, washouts, birds and seed depth. The hour-by-hour seedbed model, once it runs in the plan, takes this curve's place. "
         + (seasons == 0
             ? "No past season is known, so there is no curve."
-            : $"With {seasons} past season{(seasons == 1 ? "" : "s")} a chance near one half is good to about {100.0 * 0.5 / Math.Sqrt(seasons):0} points either way.");
+            : $"With {seasons} past season{(seasons == 1 ? "" : "s")} a chance near one half is good to about {100.0 * DateChances.FromDays([], seasons).StandardError(0.5):0} points either way.");
 }

@@ -90,7 +90,7 @@ internal static class TimingAdvice
             yield break;
         }
 
-        var whole = WindowChoice.Of(facts.Outcomes, SeasonCalendar.FirstSeeding, SeasonCalendar.LastSeeding, Spread.Day(facts.CoolDays, 0.5));
+        var whole = WindowChoice.Of(facts.Outcomes, SeasonCalendar.FirstSeeding, SeasonCalendar.LastSeeding, facts.CoolDays?.Quantile(0.5));
         if (whole is not null && facts.Calendar.Index(today) > whole.Closes)
         {
             yield return new Advice(

@@ -1,3 +1,4 @@
+using Seedfall.Engine.Timing;
 using Seedfall.Planning.Plan;
 
 namespace Seedfall.Planning.Timing;
@@ -10,17 +11,17 @@ internal sealed record TimingFacts(
     IReadOnlyList<SeasonWeather> Members,
     IReadOnlyList<StandNeed> Needs,
     StandOutcomes Outcomes,
-    IReadOnlyList<int?> CoolDays,
-    IReadOnlyList<int?> Frost32Days,
-    IReadOnlyList<int?> Frost28Days,
+    DateChances? CoolDays,
+    DateChances? Frost32Days,
+    DateChances? Frost28Days,
     ChosenWindow? Window,
     int? SeedDown)
 {
     /// <summary>The grass that needs the most degree-days.</summary>
-    internal StandNeed Slowest => Needs.MaxBy(need => need.EmergenceDegreeDays + need.GrowthDegreeDays)!;
+    internal StandNeed Slowest => Needs.MaxBy(need => need.EmergenceDegreeDays + need.LeavesDegreeDays)!;
 
     /// <summary>Middle day of the first hard frost; null where most seasons have none.</summary>
-    internal int? UsualHardFrost => Spread.Day(Frost28Days, 0.5);
+    internal int? UsualHardFrost => Frost28Days?.Quantile(0.5);
 
     /// <summary>Middle day, over the seasons, by which every grass is up when seeded on a day; null where unknown.</summary>
     internal int? UsualEmergence(int seedDown) => Middle(dates => dates.Emerged(seedDown));
@@ -28,8 +29,8 @@ internal sealed record TimingFacts(
     /// <summary>Middle day by which every grass stands when seeded on a day; null where most seasons end first.</summary>
     internal int? UsualStand(int seedDown) => Middle(dates => dates.Established(seedDown));
 
-    private int? Middle(Func<StandDates, int?> day) => Spread.Day(
-        Members.Select(member => Needs.Select(need => day(new StandDates(need, member))).Aggregate((int?)0, Later)), 0.5);
+    private int? Middle(Func<StandDates, int?> day) => Spread.Middle(
+        Members.Select(member => Needs.Select(need => day(new StandDates(need, member))).Aggregate((int?)0, Later)));
 
     private static int? Later(int? a, int? b) => a is null || b is null ? null : Math.Max(a.Value, b.Value);
 }

@@ -1,3 +1,4 @@
+using Seedfall.Engine.Timing;
 using Seedfall.Engine.Workings;
 
 namespace Seedfall.Planning.Timing;
@@ -18,13 +19,13 @@ internal static class TimingFigures
     private const string Flat = "Late-summer soil lingers near 70 degF: this date differs by about ten days between years and opens no window by itself.";
 
     private static IEnumerable<Figure> Middle(
-        TimingFacts facts, string id, string label, IReadOnlyList<int?> days, double share, string what, string? note)
+        TimingFacts facts, string id, string label, DateChances? days, double share, string what, string? note)
     {
-        if (Spread.Day(days, share) is { } day)
+        if (days?.Quantile(share) is { } day)
         {
             yield return new Figure(id, label, QuantityKind.Date, facts.Calendar.Date(day).DayNumber, new Working(
                 share == 0.5 ? $"median over the seasons of: {what}" : $"day by which it has come in {share:P0} of the seasons: {what}",
-                [new("n", "past seasons", days.Count, ""), new("k", "seasons in which it came by the season's end", days.Count(d => d is not null), "")],
+                [new("n", "past seasons", days.Seasons, ""), new("k", "seasons in which it came by the season's end", days.SeasonsReached, "")],
                 "this place's weather history",
                 Sureness.Computed,
                 note));
@@ -46,7 +47,7 @@ internal static class TimingFigures
 
         if (facts.UsualStand(day) is { } stands)
         {
-            yield return DateFigure(facts, "timing.stand", "Stand with three leaves and two mowings", stands, "median day by which sum(T) since emergence reaches G", FieldEmergence.Source, facts.Slowest.GrowthDegreeDays, "G");
+            yield return DateFigure(facts, "timing.stand", "Second mowing of the new stand", stands, "median day by which sum(T) since emergence reaches L + M", FieldEmergence.Source, facts.Slowest.LeavesDegreeDays + StandNeed.SecondMowingDegreeDays, "L + M");
         }
     }
 

@@ -1,3 +1,5 @@
+using Seedfall.Engine.Timing;
+
 namespace Seedfall.Planning.Timing;
 
 /// <summary>The window and its best day, as indices into the season.</summary>
@@ -12,9 +14,9 @@ internal static class WindowChoice
     private const int SmoothingReach = 3;
 
     /// <summary>
-    /// The days around the best whose share of stands falls short of it by no more than one standard error of the paired
-    /// difference (the same seasons judge both days). Among equals the best day is the one well inside the good days, then the one
-    /// nearest to the middle day the soil falls to 70 degF. Null where even the best day fails in more than half the seasons.
+    /// The days around the best whose chance falls short of it by no more than one standard error (adjusted proportion of Agresti
+    /// and Coull 1998). Among equals the best day is the one well inside the good days, then the one nearest to the middle day the
+    /// soil falls to 70 degF. Null where even the best day does worse than <see cref="LeastShare"/>.
     /// </summary>
     /// <param name="outcomes">Stands by day and season; at least one season.</param>
     /// <param name="first">First day that may be chosen.</param>
@@ -33,13 +35,14 @@ internal static class WindowChoice
             return null;
         }
 
+        var least = outcomes.Share(best) - StandardError(outcomes.Share(best), outcomes.Members);
         var (opens, closes) = (best, best);
-        while (opens > first && IsAsGood(outcomes, opens - 1, best))
+        while (opens > first && outcomes.Share(opens - 1) >= least)
         {
             opens--;
         }
 
-        while (closes < last && IsAsGood(outcomes, closes + 1, best))
+        while (closes < last && outcomes.Share(closes + 1) >= least)
         {
             closes++;
         }
@@ -74,26 +77,5 @@ internal static class WindowChoice
         return sum / ((2 * SmoothingReach) + 1);
     }
 
-    private static bool IsAsGood(StandOutcomes outcomes, int day, int best) =>
-        outcomes.Share(best) - outcomes.Share(day) <= PairedError(outcomes, day, best) + 1e-9;
-
-    /// <summary>Standard error of the mean difference between two days over the same seasons.</summary>
-    private static double PairedError(StandOutcomes outcomes, int day, int best)
-    {
-        var n = outcomes.Members;
-        if (n < 2)
-        {
-            return 0.0;
-        }
-
-        var mean = outcomes.Share(best) - outcomes.Share(day);
-        var squares = 0.0;
-        for (var member = 0; member < n; member++)
-        {
-            var difference = (outcomes.Stood(member, best) ? 1.0 : 0.0) - (outcomes.Stood(member, day) ? 1.0 : 0.0) - mean;
-            squares += difference * difference;
-        }
-
-        return Math.Sqrt(squares / (n - 1) / n);
-    }
+    private static double StandardError(double share, int seasons) => DateChances.FromDays([], seasons).StandardError(share);
 }
