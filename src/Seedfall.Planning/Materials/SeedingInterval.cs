@@ -1,3 +1,5 @@
+using System.Globalization;
+using Seedfall.Engine.Workings;
 using Seedfall.Planning.Ground;
 using Seedfall.Planning.Plan;
 
@@ -13,6 +15,64 @@ public sealed record SeedingWait(DateOnly? Earliest, IReadOnlyList<Wall> Walls, 
 /// <summary>Waits between a herbicide and seed.</summary>
 public static class SeedingInterval
 {
-    /// <summary>The first day the lawn's past sprays allow seeding, label first.</summary>
-    public static SeedingWait EarliestSeeding(Lawn lawn, SeedingMethod method) => new(null, [], [], []);
+    /// <summary>The first day the lawn's past sprays allow seeding: by the label, or by the longest usual wait where it was not entered.</summary>
+    /// <param name="lawn">The lawn with its past sprays.</param>
+    /// <param name="method">How the seed goes on; decides only which research is shown.</param>
+    public static SeedingWait EarliestSeeding(Lawn lawn, SeedingMethod method)
+    {
+        ArgumentNullException.ThrowIfNull(lawn);
+        var sprays = lawn.Sprayed.Select((s, i) => new Waited(s, i + 1)).ToList();
+        var holding = sprays.Where(s => s.Days > 0).OrderByDescending(s => s.Day).ToList();
+        return new(
+            holding.Count > 0 ? holding[0].Day : null,
+            [.. holding.Select(Wall)],
+            [.. sprays.Where(s => !s.Entered).Select(Assumed)],
+            [.. sprays.SelectMany(s => Research(lawn, s, method))]);
+    }
+
+    private static Wall Wall(Waited s) => new(
+        $"label.seeding-interval.{s.Number}",
+        $"Wait after {s.Spray.ActiveIngredient} before seeding",
+        Text($"{s.Spray.ActiveIngredient} went on {FigureText.DateText(s.Spray.Date)}; {s.Days} days must pass before seed goes down."),
+        Text($"Seed on {FigureText.DateText(s.Day)} or later."),
+        s.Entered ? "label, as entered" : s.Source);
+
+    private static Assumption Assumed(Waited s) => new(
+        $"assumed.sprayed.{s.Number}",
+        Text($"{s.Spray.ActiveIngredient} of {FigureText.DateText(s.Spray.Date)}: a wait of {s.Days} days before seeding is taken ({s.Source})."),
+        Text($"Seed goes down no sooner than {FigureText.DateText(s.Day)}."),
+        "Enter the seeding interval from that product's label: it binds.");
+
+    private static IEnumerable<Advice> Research(Lawn lawn, Waited s, SeedingMethod method)
+    {
+        foreach (var species in lawn.Patches.SelectMany(p => p.Grasses).Distinct().Order())
+        {
+            if (SprayedResearch.For(s.Spray.ActiveIngredient, species, method) is { } found)
+            {
+                var from = s.Spray.Date.AddDays(found.WaitDays);
+                var way = method == SeedingMethod.SlitSeed ? "slit-seeded" : "broadcast";
+                yield return new(
+                    $"research.sprayed.{s.Number}.{SpeciesIds.Of(species)}",
+                    Text($"Research beside the label: {Words(species)} {way} {found.WaitDays} days after {s.Spray.ActiveIngredient} stood well, so from {FigureText.DateText(from)} ({found.At}).{(from > s.Day ? " That is later than the label's day: wait for it." : "")}"),
+                    found.Source,
+                    found.Sureness);
+            }
+        }
+    }
+
+    private static string Words(GrassSpecies species) => SpeciesIds.Of(species).Replace('-', ' ').Replace("kentucky", "Kentucky", StringComparison.Ordinal).Replace("chewings", "Chewings", StringComparison.Ordinal);
+
+    private static string Text(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
+
+    /// <summary>A past spray with the wait that counts for it.</summary>
+    private sealed record Waited(PastSpray Spray, int Number)
+    {
+        internal bool Entered => Spray.LabelSeedingIntervalDays is not null;
+
+        internal int Days => Spray.LabelSeedingIntervalDays ?? UsualInterval.For(Spray.ActiveIngredient).Days;
+
+        internal string Source => UsualInterval.For(Spray.ActiveIngredient).Source;
+
+        internal DateOnly Day => Spray.Date.AddDays(Days);
+    }
 }
