@@ -2,6 +2,7 @@ using System.Reflection;
 using System.Text.Json;
 using System.Text.Json.Serialization;
 using Seedfall.Engine.Simulation.Forcing;
+using Seedfall.Engine.Simulation.Heat;
 using Seedfall.Engine.Simulation.Regression;
 using Seedfall.Engine.Validation;
 
@@ -9,7 +10,7 @@ namespace Seedfall.Engine.Simulation;
 
 /// <summary>What was fitted for one input set.</summary>
 /// <param name="Regression">The pooled regression on <see cref="RegressionFeatures"/>.</param>
-/// <param name="Product">What a plan uses.</param>
+/// <param name="Product">What a plan uses: the same features and the column's answer.</param>
 /// <param name="LeftOut">Errors by method on stations left out of the fit, degC: the accuracy a new place can expect.</param>
 public sealed record FittedModels(
     LinearModel Regression,
@@ -48,6 +49,12 @@ public sealed record SoilHeatConstants
 
     /// <summary>Names of the regression's features, in the order of its coefficients.</summary>
     public required IReadOnlyList<string> Features { get; init; }
+
+    /// <summary>Estimates of what was not measured.</summary>
+    public required DayEstimateModels Estimates { get; init; }
+
+    /// <summary>The column's numbers.</summary>
+    public required HeatParameters Column { get; init; }
 
     /// <summary>With measured mean temperature and sun.</summary>
     public required FittedModels Full { get; init; }

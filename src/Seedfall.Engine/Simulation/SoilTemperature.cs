@@ -1,6 +1,6 @@
 using System.Globalization;
 using Seedfall.Engine.Simulation.Forcing;
-using Seedfall.Engine.Simulation.Regression;
+using Seedfall.Engine.Simulation.Heat;
 using Seedfall.Engine.Validation;
 using Seedfall.Engine.Weather;
 
@@ -10,7 +10,7 @@ namespace Seedfall.Engine.Simulation;
 public static class SoilTemperature
 {
     /// <summary>Name of the shipped method in <see cref="FittedModels.LeftOut"/> and in validation tables.</summary>
-    public const string ProductName = "product";
+    public const string ProductName = SoilScoreMethods.Product;
 
     /// <summary>
     /// Daily mean at 5 cm for every day given. The usual year of the place is taken from the same days, so give the
@@ -28,10 +28,22 @@ public static class SoilTemperature
     {
         ArgumentNullException.ThrowIfNull(site);
         RequireAscending(days);
-        var models = constants.For(inputs);
-        var values = RegressionSeries.DailyMeanC(days, place, climate, inputs, models.Regression);
-        var errors = models.LeftOut[ProductName];
-        return new SoilTemperatureSeries(days, values, SoilMethod.Regression, inputs, errors, Statement(errors, inputs, constants), Assumptions(climate, inputs));
+        var methods = SoilMethods.At5Cm(days, place, climate, inputs, constants);
+        var values = site == SoilTempSite.Reference ? methods.ProductC : AtSite(methods, place, climate, site, constants);
+        var errors = constants.For(inputs).LeftOut[ProductName];
+        return new SoilTemperatureSeries(days, values, climate, SoilMethod.ColumnAndRegression, inputs, errors, Statement(errors, inputs, constants), Assumptions(climate, inputs));
+    }
+
+    /// <summary>The product at reference ground, moved by what the column says this ground differs.</summary>
+    private static double[] AtSite(SoilMethodValues methods, Place place, PlaceClimate climate, SoilTempSite site, SoilHeatConstants constants)
+    {
+        var here = ColumnRun.DailyMeanC(methods.CompleteDays, place, climate, site, constants.Column);
+        for (var d = 0; d < here.Length; d++)
+        {
+            here[d] += methods.ProductC[d] - methods.ColumnC[d];
+        }
+
+        return here;
     }
 
     private static string Statement(ErrorSummary errors, InputSet inputs, SoilHeatConstants constants)
@@ -39,7 +51,7 @@ public static class SoilTemperature
         var from = inputs == InputSet.Full ? "measured mean temperature and sun" : "daily highs, lows and rain";
         return string.Create(
             CultureInfo.InvariantCulture,
-            $"Soil temperature at 2 in by pooled regression on smoothed air temperature, from {from}; off by {errors.Rmse * 1.8:F1} degF (root mean square) at {constants.Stations.Count} measuring stations it was not fitted to, August to November.");
+            $"Soil temperature at 2 in by a heat column corrected by regression, from {from}; off by {errors.Rmse * 1.8:F1} degF (root mean square) at {constants.Stations.Count} measuring stations it was not fitted to, August to November.");
     }
 
     private static IReadOnlyList<string> Assumptions(PlaceClimate climate, InputSet inputs)
@@ -52,7 +64,7 @@ public static class SoilTemperature
 
         if (inputs == InputSet.Extremes)
         {
-            assumptions.Add("No measured sun or mean temperature: both are taken from the day's high and low.");
+            assumptions.Add("No measured sun, humidity or mean temperature: they are estimated from the high, the low and the rain.");
         }
 
         return assumptions;

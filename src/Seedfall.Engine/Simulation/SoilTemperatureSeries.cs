@@ -17,6 +17,7 @@ public enum SoilMethod
 /// <summary>Daily mean soil temperature at 5 cm (2 in), one value per day of the weather it was computed from.</summary>
 /// <param name="Days">The days, as given.</param>
 /// <param name="DailyMeanC">Daily mean at 5 cm, degC, aligned to <paramref name="Days"/>.</param>
+/// <param name="Climate">The usual year of the place it was computed with.</param>
 /// <param name="Method">How it was computed.</param>
 /// <param name="Inputs">Which measurements it could use.</param>
 /// <param name="LeftOut">Errors of this method with these inputs on measuring stations left out of the fit, August to November, degC.</param>
@@ -25,6 +26,7 @@ public enum SoilMethod
 public sealed record SoilTemperatureSeries(
     IReadOnlyList<WeatherDay> Days,
     double[] DailyMeanC,
+    PlaceClimate Climate,
     SoilMethod Method,
     InputSet Inputs,
     ErrorSummary LeftOut,

@@ -11,12 +11,16 @@ namespace Seedfall.Engine.Simulation.Forcing;
 /// <param name="CosineC">Cosine term of the annual wave of air temperature on the season angle, degC.</param>
 /// <param name="SineC">Sine term of the same, degC.</param>
 /// <param name="AridityLog">ln(annual rain / annual reference evapotranspiration); below 0 where the air could take more than falls.</param>
+/// <param name="UsualRangeC">Mean of the daily high less the daily low, degC, at least 3.</param>
 /// <param name="MonthsKnown">Months of the year with at least 20 days in the history, 0 to 12.</param>
-public sealed record PlaceClimate(double MeanAirC, double CosineC, double SineC, double AridityLog, int MonthsKnown)
+public sealed record PlaceClimate(double MeanAirC, double CosineC, double SineC, double AridityLog, double UsualRangeC, int MonthsKnown)
 {
     private const int DaysForAMonth = 20;
     private const double PriorVarianceC2 = 9.0;
     private const double MonthVarianceC2 = 0.25;
+
+    private const double AssumedRangeC = 11.5;
+    private const double LeastRangeC = 3.0;
 
     /// <summary>Aridity assumed where fewer than eleven months are known: a humid place.</summary>
     public const double AssumedAridityLog = -0.1;
@@ -50,10 +54,16 @@ public sealed record PlaceClimate(double MeanAirC, double CosineC, double SineC,
 
         var known = months.Count(m => m.Days >= DaysForAMonth);
         var wave = AnnualWave(months, place);
-        return new PlaceClimate(wave[0], wave[1], wave[2], known < 11 ? AssumedAridityLog : Aridity(months), known);
+        return new PlaceClimate(wave[0], wave[1], wave[2], known < 11 ? AssumedAridityLog : Aridity(months), UsualRange(months), known);
     }
 
     private double Wave(double angleRad, double gain) => MeanAirC + (gain * ((CosineC * Math.Cos(angleRad)) + (SineC * Math.Sin(angleRad))));
+
+    private static double UsualRange(MonthSums[] months)
+    {
+        var known = months.Where(m => m.Days > 0).ToList();
+        return known.Count == 0 ? AssumedRangeC : Math.Max(LeastRangeC, known.Average(m => m.RangeC / m.Days));
+    }
 
     private static double Aridity(MonthSums[] months)
     {
@@ -110,6 +120,7 @@ public sealed record PlaceClimate(double MeanAirC, double CosineC, double SineC,
     {
         public int Days;
         public double AirC;
+        public double RangeC;
         public double RainMm;
         public double EvaporationMm;
         public double Cosine;
@@ -120,6 +131,7 @@ public sealed record PlaceClimate(double MeanAirC, double CosineC, double SineC,
             var angle = SeasonAngle.Rad(day.Date, latitudeDeg);
             Days++;
             AirC += day.AverageC;
+            RangeC += day.TmaxC - day.TminC;
             RainMm += day.RainMm;
             EvaporationMm += DailyEvaporation.HargreavesMm(day, latitudeDeg);
             Cosine += Math.Cos(angle);

@@ -16,7 +16,6 @@ public sealed class RegressionFeatures
 
     private readonly PlaceClimate _climate;
     private readonly double _latitudeDeg;
-    private readonly bool _full;
     private readonly double _aridDeficit;
     private ExponentialMean _air1;
     private ExponentialMean _air4;
@@ -29,14 +28,14 @@ public sealed class RegressionFeatures
     private SnowStore _snow;
     private DateOnly? _last;
 
-    /// <summary>A fresh state for one place; feed it days in order.</summary>
-    public RegressionFeatures(InputSet inputs, PlaceClimate climate, double latitudeDeg)
+    /// <summary>A fresh state for one place; feed it days in order, completed by <see cref="DayEstimates"/>.</summary>
+    public RegressionFeatures(PlaceClimate climate, double latitudeDeg)
     {
-        (_climate, _latitudeDeg, _full) = (climate, latitudeDeg, inputs == InputSet.Full);
+        (_climate, _latitudeDeg) = (climate, latitudeDeg);
         _aridDeficit = Math.Clamp(HumidAridityLog - climate.AridityLog, 0.0, DriestDeficit);
     }
 
-    /// <summary>Names in the order of the values, the same for both input sets.</summary>
+    /// <summary>Names in the order of the values.</summary>
     public static IReadOnlyList<string> Names { get; } =
     [
         "air", "air1", "air4", "air16", "air64", "placeMean", "seasonCos", "seasonSin", "thawed1", "thawed4",
@@ -46,10 +45,10 @@ public sealed class RegressionFeatures
     /// <summary>Moves to the next day and writes its values, <see cref="Names"/>.Count of them.</summary>
     public void Next(WeatherDay day, Span<double> values)
     {
-        var air = _full ? day.AverageC : day.MidC;
+        var air = day.AverageC;
         var season = SeasonAngle.Rad(day.Date, _latitudeDeg);
         var extraterrestrial = SolarGeometry.ExtraterrestrialDailyMJ(_latitudeDeg, day.Date.DayOfYear);
-        var sun = Sun(day, extraterrestrial);
+        var sun = day.SolarMJ ?? EstimatedSolar.HargreavesSamaniMJ(day.TmaxC, day.TminC, extraterrestrial);
         var clear = extraterrestrial > 0.1 ? Math.Min(1.2, sun / (ClearShare * extraterrestrial)) : 1.0;
         if (_last is null)
         {
@@ -94,8 +93,4 @@ public sealed class RegressionFeatures
         _sun4 = new(4.0, sun);
         _clear4 = new(4.0, clear);
     }
-
-    private double Sun(WeatherDay day, double extraterrestrialMJ) => _full && day.SolarMJ is { } measured
-        ? measured
-        : EstimatedSolar.HargreavesSamaniMJ(day.TmaxC, day.TminC, extraterrestrialMJ);
 }

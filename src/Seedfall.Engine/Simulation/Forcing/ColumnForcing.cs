@@ -1,0 +1,100 @@
+using Seedfall.Engine.Atmosphere;
+using Seedfall.Engine.Weather;
+
+namespace Seedfall.Engine.Simulation.Forcing;
+
+/// <summary>
+/// Hourly weather with what the surface needs beside it: longwave of a clear and of an overcast sky, and the cloud share.
+/// Made once per place and shared by all patches.
+/// </summary>
+public sealed class ColumnForcing
+{
+    private const double LeastSkyMJ = 0.5;
+
+    private ColumnForcing(HourlyWeather weather, double pressureKPa)
+    {
+        (Weather, PressureKPa) = (weather, pressureKPa);
+        ClearEmissivity = new double[weather.Hours];
+        BlackBodyWm2 = new double[weather.Hours];
+        CloudShare = new double[weather.DayCount];
+    }
+
+    /// <summary>The hours.</summary>
+    public HourlyWeather Weather { get; }
+
+    /// <summary>Mean air pressure, kPa.</summary>
+    public double PressureKPa { get; }
+
+    /// <summary>Emissivity of the sky without clouds, by the hour (Brutsaert 1975).</summary>
+    public double[] ClearEmissivity { get; }
+
+    /// <summary>Black-body emission at air temperature, W m-2, by the hour.</summary>
+    public double[] BlackBodyWm2 { get; }
+
+    /// <summary>Cloud share of each day, 0 to 1: 1 - solar / clear-sky solar (Crawford and Duchon 1999).</summary>
+    public double[] CloudShare { get; }
+
+    /// <summary>From hourly weather of a place.</summary>
+    public static ColumnForcing From(HourlyWeather weather, Place place)
+    {
+        var pressure = Humidity.AtmosphericPressureCore(place.ElevationM);
+        var forcing = new ColumnForcing(weather, pressure);
+        for (var d = 0; d < weather.DayCount; d++)
+        {
+            forcing.CloudShare[d] = Cloud(weather, d, place);
+        }
+
+        for (var h = 0; h < weather.Hours; h++)
+        {
+            forcing.ClearEmissivity[h] = SkyEmissivity.Brutsaert(weather.AirC[h], weather.VaporKPa[h]);
+            forcing.BlackBodyWm2[h] = Longwave.BlackBodyWm2(weather.AirC[h]);
+        }
+
+        return forcing;
+    }
+
+    /// <summary>From consecutive days; hours are shifted so that their mean is the day's measured mean where there is one.</summary>
+    public static ColumnForcing FromDaily(IReadOnlyList<WeatherDay> days, Place place)
+    {
+        var weather = Disaggregation.FromDaily(days, place);
+        for (var d = 0; d < days.Count; d++)
+        {
+            if (days[d].MeanC is { } mean)
+            {
+                Shift(weather, d, mean);
+            }
+        }
+
+        return From(weather, place);
+    }
+
+    private static void Shift(HourlyWeather weather, int day, double meanC)
+    {
+        var air = weather.AirC.AsSpan(24 * day, 24);
+        double sum = 0;
+        foreach (var hour in air)
+        {
+            sum += hour;
+        }
+
+        var shift = meanC - (sum / 24.0);
+        for (var h = 0; h < 24; h++)
+        {
+            air[h] += shift;
+            weather.VaporKPa[(24 * day) + h] = Math.Min(weather.VaporKPa[(24 * day) + h], Humidity.SaturationVaporPressureCore(air[h]));
+        }
+    }
+
+    private static double Cloud(HourlyWeather weather, int day, Place place)
+    {
+        double solar = 0;
+        for (var h = 24 * day; h < 24 * (day + 1); h++)
+        {
+            solar += weather.SolarWm2[h] * 3600.0e-6;
+        }
+
+        var date = weather.FirstDay.AddDays(day);
+        var clear = ClearSky.RsoMJ(SolarGeometry.ExtraterrestrialDailyMJ(place.LatitudeDeg, date.DayOfYear), place.ElevationM);
+        return clear > LeastSkyMJ ? Math.Clamp(1.0 - (solar / clear), 0.0, 1.0) : 0.5;
+    }
+}

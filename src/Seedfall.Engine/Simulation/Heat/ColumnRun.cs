@@ -1,0 +1,128 @@
+using Seedfall.Engine.Simulation.Forcing;
+using Seedfall.Engine.Weather;
+
+namespace Seedfall.Engine.Simulation.Heat;
+
+/// <summary>The column run over consecutive days of weather with its own root-zone water.</summary>
+public static class ColumnRun
+{
+    private delegate void HourSeen(int day, int hour, HeatColumn column);
+
+    private const double StartFilled = 0.7;
+    private const double ThatchConductivityWmK = 0.12;
+    private const double MulchConductivityWmK = 0.08;
+    private const double SnowResistanceM2KW = 0.3;
+
+    /// <summary>Daily mean at 5 cm, degC, for each day of the forcing; starts from the usual year of the place.</summary>
+    public static void DailyMeanC(
+        ColumnForcing forcing, ReadOnlySpan<WeatherDay> days, Place place, PlaceClimate climate, SoilTempSite site, HeatParameters parameters, Span<double> dailyMeanC) =>
+        Simulate(forcing, days, place, climate, site, parameters, dailyMeanC, null);
+
+    private static void Simulate(
+        ColumnForcing forcing, ReadOnlySpan<WeatherDay> days, Place place, PlaceClimate climate, SoilTempSite site, HeatParameters parameters, Span<double> dailyMeanC, HourSeen? seen)
+    {
+        var soil = new SoilThermal(site.Sand, site.Clay, site.OrganicMatter);
+        var column = HeatColumn.AtUsualYear(parameters, soil, climate, SeasonAngle.Rad(forcing.Weather.FirstDay, place.LatitudeDeg));
+        var water = new RootZoneWater(parameters.RootWaterMm, StartFilled);
+        var snow = default(SnowStore);
+        for (var d = 0; d < dailyMeanC.Length; d++)
+        {
+            snow.Next(days[d].AverageC, days[d].RainMm);
+            var ground = Ground(site, parameters, water, snow);
+            column.SetMoisture(soil.WiltingPoint + (water.Filled * (soil.FieldCapacity - soil.WiltingPoint)), soil.FieldCapacity);
+            var (mean, lost) = Day(column, forcing, d, ground, parameters, seen);
+            dailyMeanC[d] = mean;
+            water.Next(site.Irrigated ? Math.Max(days[d].RainMm, lost) : days[d].RainMm, lost);
+        }
+    }
+
+    /// <summary>Daily mean at 5 cm, degC, for each of any ascending days of a place; holes are bridged with the usual year.</summary>
+    public static double[] DailyMeanC(IReadOnlyList<WeatherDay> days, Place place, PlaceClimate climate, SoilTempSite site, HeatParameters parameters)
+    {
+        var values = new double[days.Count];
+        foreach (var (run, source) in ConsecutiveDays.Runs(days, climate, place.LatitudeDeg))
+        {
+            var means = new double[run.Length];
+            DailyMeanC(ColumnForcing.FromDaily(run, place), run, place, climate, site, parameters, means);
+            for (var d = 0; d < means.Length; d++)
+            {
+                if (source[d] >= 0)
+                {
+                    values[source[d]] = means[d];
+                }
+            }
+        }
+
+        return values;
+    }
+
+    /// <summary>
+    /// Soil temperature at given days, hours and depths, degC, in the order asked; null where a day is not among the days.
+    /// </summary>
+    public static double?[] AtHourC(
+        IReadOnlyList<WeatherDay> days, Place place, PlaceClimate climate, SoilTempSite site, HeatParameters parameters, IReadOnlyList<SoilMoment> moments)
+    {
+        var answers = new double?[moments.Count];
+        foreach (var (run, _) in ConsecutiveDays.Runs(days, climate, place.LatitudeDeg))
+        {
+            var asked = moments
+                .Select((m, i) => (Moment: m, Index: i, Day: m.Date.DayNumber - run[0].Date.DayNumber))
+                .Where(a => a.Day >= 0 && a.Day < run.Length)
+                .ToLookup(a => a.Day);
+            Simulate(ColumnForcing.FromDaily(run, place), run, place, climate, site, parameters, new double[run.Length], (day, hour, column) =>
+            {
+                foreach (var (moment, index, _) in asked[day])
+                {
+                    if (hour == Math.Clamp((int)moment.Hour, 0, 23))
+                    {
+                        answers[index] = column.AtDepthC(moment.DepthM);
+                    }
+                }
+            });
+        }
+
+        return answers;
+    }
+
+    private static (double MeanC, double LostMm) Day(HeatColumn column, ColumnForcing forcing, int day, in GroundSurface ground, HeatParameters parameters, HourSeen? seen)
+    {
+        var weather = forcing.Weather;
+        var cloud = Math.Min(1.0, parameters.CloudFactor * forcing.CloudShare[day]);
+        double sum = 0, lost = 0;
+        for (var h = 24 * day; h < 24 * (day + 1); h++)
+        {
+            var before = column.At5CmC;
+            var emissivity = cloud + ((1.0 - cloud) * Math.Min(1.0, forcing.ClearEmissivity[h] + parameters.SkyOffset));
+            var solar = weather.SolarWm2[h];
+            var step = column.Step(
+                new SurfaceWeather
+                {
+                    AirC = weather.AirC[h],
+                    VaporKPa = weather.VaporKPa[h],
+                    SolarWm2 = solar,
+                    LongwaveWm2 = emissivity * forcing.BlackBodyWm2[h],
+                    WindMs = weather.WindMs[h] * (solar > 5.0 ? parameters.DayWind : parameters.NightWind),
+                    PressureKPa = forcing.PressureKPa,
+                },
+                ground);
+            sum += 0.5 * (before + step.At5CmC);
+            seen?.Invoke(day, h - (24 * day), column);
+            lost += step.TranspirationMm + step.SoilEvaporationMm;
+        }
+
+        return (sum / 24.0, lost);
+    }
+
+    private static GroundSurface Ground(SoilTempSite site, HeatParameters parameters, in RootZoneWater water, in SnowStore snow) => new()
+    {
+        CanopyShare = 1.0 - site.Bare.Value,
+        ShadeShare = site.Shade.Value,
+        WaterSupply = site.Irrigated ? 1.0 : water.Supply(parameters.StressRange),
+        SoilResistanceSm = 10.0 * Math.Exp(5.34 * (1.0 - water.Filled)),
+        SoilAlbedo = 0.20 - (0.10 * water.Filled),
+        CoverResistanceM2KW = (site.Thatch.Millimeters * 1e-3 / ThatchConductivityWmK)
+            + (site.Mulch.Millimeters * 1e-3 / MulchConductivityWmK)
+            + (SnowResistanceM2KW * snow.CoverShare),
+        SnowShare = snow.CoverShare,
+    };
+}
