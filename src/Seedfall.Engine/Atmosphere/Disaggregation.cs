@@ -61,47 +61,52 @@ public static class Disaggregation
     private static Evening FillAir(Span<double> airC, WeatherDay day, double nextTminC, SunDay sun, Evening before)
     {
         var minimumHour = sun.SunriseHour + MinimumLagHours;
-        var morning = new NightLimb(before.SunsetHour, before.SunsetC, minimumHour, day.TminC);
         var sunset = new Evening(sun.SunsetHour, SunsetTemperature(day, sun));
-        var night = new NightLimb(sunset.SunsetHour, sunset.SunsetC, minimumHour + 24.0, nextTminC);
-        var rangeC = day.TmaxC - day.TminC;
         var turn = Math.PI / (sun.DayLength + (2.0 * MaximumLagHours));
-        for (var h = 0; h < 24; h++)
-        {
-            var hour = h + 0.5;
-            var curveC = hour < minimumHour ? morning.At(hour)
-                : hour <= sunset.SunsetHour ? day.TminC + (rangeC * Math.Sin(turn * (hour - minimumHour)))
-                : night.At(hour);
-            airC[h] = Math.Clamp(curveC, day.TminC, day.TmaxC);
-        }
-
+        var firstDayHour = Math.Clamp((int)Math.Ceiling(minimumHour - 0.5), 0, 24);
+        var firstNightHour = Math.Clamp((int)Math.Floor(sunset.SunsetHour - 0.5) + 1, firstDayHour, 24);
+        var morning = new NightLimb(before.SunsetHour, before.SunsetC, minimumHour, day.TminC, 0.5);
+        FillNight(airC[..firstDayHour], day, ref morning);
+        FillDay(airC[firstDayHour..firstNightHour], day, new HourRotation(turn * (firstDayHour + 0.5 - minimumHour), turn));
+        var night = new NightLimb(sunset.SunsetHour, sunset.SunsetC, minimumHour + 24.0, nextTminC, firstNightHour + 0.5);
+        FillNight(airC[firstNightHour..], day, ref night);
         airC[HourOf(minimumHour)] = day.TminC;
         airC[HourOf(minimumHour + (0.5 * Math.PI / turn))] = day.TmaxC;
         return sunset with { SunsetHour = sunset.SunsetHour - 24.0 };
+    }
+
+    private static void FillNight(Span<double> airC, WeatherDay day, ref NightLimb limb)
+    {
+        for (var i = 0; i < airC.Length; i++)
+        {
+            airC[i] = Math.Clamp(limb.Next(), day.TminC, day.TmaxC);
+        }
+    }
+
+    private static void FillDay(Span<double> airC, WeatherDay day, HourRotation rotation)
+    {
+        var rangeC = day.TmaxC - day.TminC;
+        for (var i = 0; i < airC.Length; i++)
+        {
+            airC[i] = Math.Clamp(day.TminC + (rangeC * rotation.Sine), day.TminC, day.TmaxC);
+            rotation.Next();
+        }
     }
 
     private static int HourOf(double hour) => Math.Clamp((int)Math.Floor(hour), 0, 23);
 
     private static void FillVapor(Span<double> vaporKPa, ReadOnlySpan<double> airC, double dayKPa)
     {
+        var dewPointC = dayKPa > 0.0 ? Humidity.DewPointCore(dayKPa) : double.NegativeInfinity;
         for (var h = 0; h < 24; h++)
         {
-            vaporKPa[h] = Math.Min(dayKPa, Humidity.SaturationVaporPressureCore(airC[h]));
+            vaporKPa[h] = airC[h] >= dewPointC ? dayKPa : Humidity.SaturationVaporPressureCore(airC[h]);
         }
     }
 
     private static void FillSolar(Span<double> solarWm2, double dayMJ, SunDay sun)
     {
-        var total = 0.0;
-        var before = sun.ShareUpTo(0.0);
-        for (var h = 0; h < 24; h++)
-        {
-            var upTo = sun.ShareUpTo(h + 1.0);
-            solarWm2[h] = Math.Max(0.0, upTo - before);
-            total += solarWm2[h];
-            before = upTo;
-        }
-
+        var total = sun.FillShares(solarWm2);
         if (total <= 0.0)
         {
             // Sun never up by the geometry: what was measured is twilight or instrument offset.

@@ -9,10 +9,13 @@ internal readonly struct SunDay
     private const double ShortestHours = 1.0;
     private const double LongestHours = 23.0;
 
+    private const double HourRad = Math.PI / 12.0;
+
     private readonly double _noonHour;
     private readonly double _sunsetRad;
     private readonly double _vertical;
     private readonly double _horizontal;
+    private readonly double _upToSunset;
 
     private SunDay(double noonHour, double latitudeRad, double declinationRad)
     {
@@ -20,6 +23,7 @@ internal readonly struct SunDay
         _sunsetRad = SolarGeometry.SunsetHourAngleRad(latitudeRad, declinationRad);
         _vertical = Math.Sin(latitudeRad) * Math.Sin(declinationRad);
         _horizontal = Math.Cos(latitudeRad) * Math.Cos(declinationRad);
+        _upToSunset = (_sunsetRad * _vertical) + (_horizontal * Math.Sin(_sunsetRad));
         DayLength = Math.Clamp(24.0 / Math.PI * _sunsetRad, ShortestHours, LongestHours);
         SunriseHour = noonHour - (0.5 * DayLength);
         SunsetHour = noonHour + (0.5 * DayLength);
@@ -40,10 +44,27 @@ internal readonly struct SunDay
             SolarGeometry.DeclinationRad(day));
     }
 
-    /// <summary>Sun on the horizontal from noon up to an hour, in relative units; its differences share out a day's sum.</summary>
-    internal double ShareUpTo(double hour)
+    /// <summary>Each hour's share of the day's sun on the horizontal, in relative units; gives their sum. FAO-56 eq. 28.</summary>
+    internal double FillShares(Span<double> shares)
     {
-        var angle = Math.Clamp(SolarGeometry.HourAngleRad(hour, _noonHour), -_sunsetRad, _sunsetRad);
-        return (angle * _vertical) + (_horizontal * Math.Sin(angle));
+        var rotation = new HourRotation(SolarGeometry.HourAngleRad(0.0, _noonHour), HourRad);
+        var angle = SolarGeometry.HourAngleRad(0.0, _noonHour);
+        var (total, before) = (0.0, UpTo(angle, rotation.Sine));
+        for (var h = 0; h < shares.Length; h++)
+        {
+            rotation.Next();
+            angle += HourRad;
+            var upTo = UpTo(angle, rotation.Sine);
+            shares[h] = Math.Max(0.0, upTo - before);
+            total += shares[h];
+            before = upTo;
+        }
+
+        return total;
     }
+
+    private double UpTo(double angleRad, double sine) =>
+        angleRad <= -_sunsetRad ? -_upToSunset
+        : angleRad >= _sunsetRad ? _upToSunset
+        : (angleRad * _vertical) + (_horizontal * sine);
 }
