@@ -17,6 +17,7 @@ public sealed class PlantRecord
     private readonly double[] _shallow;
     private readonly double[] _middle;
     private readonly double[] _deep;
+    private readonly double[] _heat;
 
     /// <summary>Buffers for one grass.</summary>
     /// <param name="traits">How it germinates.</param>
@@ -33,7 +34,7 @@ public sealed class PlantRecord
         }
 
         (_emergence, _leaf) = (new long[hours + 1], new long[hours + 1]);
-        (_shallow, _middle, _deep) = (new double[hours + 1], new double[hours + 1], new double[hours + 1]);
+        (_shallow, _middle, _deep, _heat) = (new double[hours + 1], new double[hours + 1], new double[hours + 1], new double[hours + 1]);
     }
 
     /// <summary>Hours recorded so far.</summary>
@@ -65,6 +66,7 @@ public sealed class PlantRecord
         _shallow[h + 1] = _shallow[h] + SeedlingHazard.InHour(shallowMPa);
         _middle[h + 1] = _middle[h] + SeedlingHazard.InHour(middleMPa);
         _deep[h + 1] = _deep[h] + SeedlingHazard.InHour(deepMPa);
+        _heat[h + 1] = _heat[h] + SeedlingHazard.HeatInHour(seedC, shallowMPa);
         Hours = h + 1;
     }
 
@@ -100,6 +102,7 @@ public sealed class PlantRecord
         var first = Math.Min(end, germinated + (int)(24.0 * 5.0 / SeedlingHazard.RootMmPerDay));
         var second = Math.Min(end, germinated + (int)(24.0 * 17.0 / SeedlingHazard.RootMmPerDay));
         var third = Math.Min(end, germinated + (int)(24.0 * 57.0 / SeedlingHazard.RootMmPerDay));
-        return _shallow[first] - _shallow[germinated] + (_middle[second] - _middle[first]) + (_deep[third] - _deep[second]);
+        return _shallow[first] - _shallow[germinated] + (_middle[second] - _middle[first]) + (_deep[third] - _deep[second])
+            + _heat[Math.Min(end, germinated + (24 * SeedlingHazard.OpenDays))] - _heat[germinated];
     }
 }

@@ -1,8 +1,8 @@
 namespace Seedfall.Engine.Simulation.Plant;
 
 /// <summary>
-/// Loss of seedlings by drying: hazard = mu0 (psi_c - psi)/|psi_c| while the rooted layer is drier than psi_c. Both numbers
-/// are assumed: no measured seedling desiccation hazard could be read.
+/// Loss of seedlings by drying, hazard = mu0 (psi_c - psi)/|psi_c| while the rooted layer is drier than psi_c, and by rot and
+/// heat. The numbers are assumed: no measured hazard could be read.
 /// </summary>
 public static class SeedlingHazard
 {
@@ -19,4 +19,23 @@ public static class SeedlingHazard
     /// <param name="potentialMPa">Potential of the rooted layer, MPa.</param>
     public static double InHour(double potentialMPa) =>
         potentialMPa >= CriticalMPa ? 0.0 : PerHour * (CriticalMPa - potentialMPa) / -CriticalMPa;
+
+    /// <summary>Soil above which wet seedlings begin to rot, degC (UC IPM: damping-off is commoner above 70 degF; level and rate assumed).</summary>
+    public const double DampingOffC = 25.0;
+
+    /// <summary>Soil temperature that scorches, degC (assumed).</summary>
+    public const double ScorchC = 40.0;
+
+    private const double DampingOffPerHourPerC = 4.0e-4;
+    private const double ScorchPerHour = 0.02;
+    private const double WetMPa = -0.1;
+
+    /// <summary>Days after germination in which seedlings are open to both (Ohio State: the first three weeks).</summary>
+    public const int OpenDays = 21;
+
+    /// <summary>Hazard of rot and heat in one hour.</summary>
+    /// <param name="soilC">Soil at the seedling, degC.</param>
+    /// <param name="surfaceMPa">Potential of the surface, MPa.</param>
+    public static double HeatInHour(double soilC, double surfaceMPa) =>
+        (soilC > ScorchC ? ScorchPerHour : 0.0) + (soilC > DampingOffC && surfaceMPa > WetMPa ? DampingOffPerHourPerC * (soilC - DampingOffC) : 0.0);
 }

@@ -1,0 +1,102 @@
+using Seedfall.Engine.Numerics;
+using Seedfall.Engine.Simulation;
+using Seedfall.Engine.Simulation.Ensemble;
+using Seedfall.Engine.Simulation.Forcing;
+using Seedfall.Engine.Simulation.Plant;
+using Seedfall.Engine.Soil;
+using Seedfall.Engine.Weather;
+
+namespace Seedfall.Engine.Tests.Simulation.Ensemble;
+
+public sealed class StandEnsembleTests
+{
+    private static readonly Place Where = new(41.6, -93.6, 280.0);
+
+    private static readonly GerminationTraits Bluegrass = new(2.6, 22.0, 22.0, 35.0, 116.0, -1.0, 0.35, 120.0);
+
+    private static readonly GerminationTraits Ryegrass = new(3.6, 20.0, 27.0, 40.0, 77.0, -1.2, 0.35, 100.0);
+
+    private static readonly CandidateDays Dates = new(45, 120);
+
+    private static readonly PlaceClimate Climate = PlaceClimate.FromHistory(Days(2000), Where);
+
+    private static readonly IReadOnlyList<SeasonForcing> Seasons = [.. Enumerable.Range(2000, 6).Select(Season)];
+
+    [Fact]
+    public void TheSameInputsGiveTheSameOutcomes()
+    {
+        var (a, b) = (Run(Ryegrass, Three), Run(Ryegrass, Three));
+        for (var season = 0; season < Seasons.Count; season++)
+        {
+            for (var date = 0; date < Dates.Count; date++)
+            {
+                Assert.Equal(a[season, date], b[season, date]);
+            }
+        }
+    }
+
+    [Fact]
+    public void SeedPutDownTooLateNeverStands()
+    {
+        var table = Run(Bluegrass, Three);
+        Assert.Equal(0.0, table.Share(Dates.Count - 1));
+        Assert.True(table.Share(40) > 0.8);
+    }
+
+    [Fact]
+    public void TheSlowGrassClosesFirst() =>
+        Assert.True(DateChoice.Of(Run(Bluegrass, Three))!.Value.Closes <= DateChoice.Of(Run(Ryegrass, Three))!.Value.Closes);
+
+    [Fact]
+    public void WateringNeverMakesTheSeedbedDrier()
+    {
+        var (rain, light) = (Run(Bluegrass, WateringRounds.RainOnly), Run(Bluegrass, Three));
+        Assert.All(Enumerable.Range(0, Seasons.Count), i => Assert.True(light.DryHours[i] <= rain.DryHours[i]));
+        Assert.All(rain.IrrigationMm, mm => Assert.Equal(0.0, mm));
+        Assert.All(light.IrrigationMm, mm => Assert.True(mm > 100.0));
+    }
+
+    [Fact]
+    public void TheWindowHoldsItsBestDayAndHindsightIsNeverWorse()
+    {
+        var table = Run(Bluegrass, WateringRounds.RainOnly);
+        var window = DateChoice.Of(table)!.Value;
+        Assert.InRange(window.Best, window.Opens, window.Closes);
+        Assert.True(DateChoice.LeaveOneOutSuccess(table) <= DateChoice.HindsightSuccess(table));
+    }
+
+    [Fact]
+    public void ImpossibleGroundIsRefusedByName()
+    {
+        var error = Assert.Throws<ArgumentOutOfRangeException>(() => new SeasonSimulation(new PatchConditions { SeedDepthMm = 120.0 }, SoilHeatConstants.Shipped.Column, [Ryegrass], 200));
+        Assert.Equal("SeedDepthMm", error.ParamName);
+        Assert.Throws<ArgumentOutOfRangeException>(() => Run(Ryegrass, new WateringRounds([25], 1.0)));
+    }
+
+    private static WateringRounds Three => new([8, 12, 16], 1.5);
+
+    private static StandTable Run(GerminationTraits grass, WateringRounds watering) => StandEnsemble.Run(
+        Seasons, Climate, Where, new PatchConditions { Texture = SoilTexture.Loam, TurfShare = 0.4 }, SoilHeatConstants.Shipped.Column,
+        [new SownGrass(grass, 15000.0)], watering, Dates, new StandRule());
+
+    private static SeasonForcing Season(int year)
+    {
+        var days = Days(year).Where(d => d.Date >= new DateOnly(year, 6, 1) && d.Date <= new DateOnly(year, 12, 10)).ToArray();
+        return SeasonForcing.From(days, [.. days.Select(d => d.MidC + 1.0)], Where);
+    }
+
+    /// <summary>An invented year.</summary>
+    private static WeatherDay[] Days(int year)
+    {
+        var random = new SplitMix64((ulong)year);
+        var departure = 0.0;
+        return [.. Enumerable.Range(0, 365).Select(i =>
+        {
+            var date = new DateOnly(year, 1, 1).AddDays(i);
+            departure = (0.7 * departure) + (2.0 * random.NextNormal());
+            var mean = 10.0 - (14.0 * Math.Cos(2.0 * Math.PI * (i - 15) / 365.25)) + departure;
+            var rain = random.NextDouble() < 0.3 ? 12.0 * random.NextDouble() : 0.0;
+            return new WeatherDay(date, mean + 5.5, mean - 5.5, rain);
+        })];
+    }
+}
