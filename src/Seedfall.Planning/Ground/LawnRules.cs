@@ -1,3 +1,4 @@
+using Seedfall.Planning.Ground.Door;
 using Seedfall.Planning.Rules;
 
 namespace Seedfall.Planning.Ground;
@@ -11,8 +12,19 @@ public sealed record LawnProblem(string Path, string Found, string Expected);
 /// <summary>The door check of a whole lawn; used by <c>seedfall check</c>, the file reader and the form.</summary>
 public static class LawnRules
 {
-    /// <summary>Every problem found, in the order of the file; empty means the lawn may be planned.</summary>
+    /// <summary>Every problem found, part by part; empty means the lawn may be planned.</summary>
     /// <param name="lawn">The lawn as entered.</param>
-    /// <param name="tables">Where given, rule pack and species are looked up in it.</param>
-    public static IReadOnlyList<LawnProblem> Problems(Lawn lawn, TradeTables? tables = null) => [];
+    /// <param name="tables">Where given, the rule pack is looked up in it.</param>
+    public static IReadOnlyList<LawnProblem> Problems(Lawn lawn, TradeTables? tables = null)
+    {
+        ArgumentNullException.ThrowIfNull(lawn);
+        var found = new Findings();
+        PlaceRules.Check(lawn, tables, found);
+        PatchRules.Check(lawn.Patches, found);
+        SoilRules.Check(lawn, found);
+        WaterRules.Check(lawn, found);
+        MaterialRules.Check(lawn, found);
+        SprayRules.Check(lawn, found);
+        return found.All;
+    }
 }
