@@ -32,7 +32,11 @@ public sealed class ThermalPropertyChecks
     }
 
     [Fact]
-    public void LuLoam() => Assert.Equal(1.25515, ThermalProperties.LuWmK(0.46, 0.25, 0.4, sandy: false), 5e-4);
+    public void LuLoam()
+    {
+        Assert.Equal(1.25515, ThermalProperties.LuWmK(0.46, 0.25, 0.4, sandy: true), 5e-5);
+        Assert.Equal(1.25280, ThermalProperties.LuWmK(0.46, 0.25, 0.4, sandy: false), 5e-5);
+    }
 
     [Fact]
     public void HeatCapacity() => Assert.Equal(2.125e6, ThermalProperties.HeatCapacityJm3K(0.46, 0.25), 1e3);
