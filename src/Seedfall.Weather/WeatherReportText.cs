@@ -12,7 +12,7 @@ public static class WeatherReportText
         var lines = new List<string> { $"Station  {report.StationName}", $"Place    {Place(report.Position)}", Days(report), string.Empty, "Files" };
         lines.AddRange(report.Files.Select(f => Invariant($"  {f.Name}  {f.Format}, {f.Records} records")));
         Section(lines, "Columns", report.Columns.Select(c => Invariant($"  {c.Name,-26} {c.Days,6} days  {c.Unit} ({c.UnitSource})")));
-        Section(lines, "Years", report.Years.Select(Year));
+        Section(lines, "Years", Years(report.Years));
         Section(lines, "Gaps", Gaps(report.Gaps));
         Section(lines, "Will be assumed", report.Assumptions.Select(a => "  " + a));
         Section(lines, "Notes", report.Notes.Select(n => "  " + n));
@@ -32,6 +32,29 @@ public static class WeatherReportText
         var elevation = p.ElevationM is { } m ? Invariant($"{m:0.#} m") : "elevation not in the files";
         var distance = p.LawnDistanceKm is { } km ? Invariant($", {km:0.#} km from the lawn") : string.Empty;
         return Invariant($"{p.LatitudeDeg:0.####}, {p.LongitudeDeg:0.####}, {elevation}{distance}");
+    }
+
+    /// <summary>A line a year; complete years in a row share one.</summary>
+    private static IEnumerable<string> Years(IReadOnlyList<WeatherYear> years)
+    {
+        for (var i = 0; i < years.Count;)
+        {
+            var end = i;
+            while (end < years.Count && years[end].Missing == 0)
+            {
+                end++;
+            }
+
+            if (end > i + 1)
+            {
+                yield return Invariant($"  {years[i].Year} to {years[end - 1].Year}  complete, {years.Skip(i).Take(end - i).Sum(y => y.Filled)} days filled");
+                i = end;
+            }
+            else
+            {
+                yield return Year(years[i++]);
+            }
+        }
     }
 
     private static string Year(WeatherYear y)

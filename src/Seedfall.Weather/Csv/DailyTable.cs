@@ -26,10 +26,10 @@ internal sealed class DailyTable
     /// <summary>Reads the rest of the file, whose header <paramref name="csv"/> has just given.</summary>
     internal static void Read(CsvReader csv, FileDraft file, TableColumns columns, WeatherReadOptions options)
     {
-        RequireColumns(columns, csv.Line);
-        var table = new DailyTable(csv, file, columns, options);
         file.Format = columns.HasAttributes ? "GHCN-Daily CSV" : "daily CSV";
         file.IsAgency = columns.HasAttributes;
+        RequireColumns(columns, csv.Line);
+        var table = new DailyTable(csv, file, columns, options);
         foreach (var (element, field, _) in columns.Values)
         {
             file.ColumnOf[(int)element] = field + 1;

@@ -22,8 +22,8 @@ internal sealed class TableColumns
     /// <summary>True for GHCN's own layouts, where a column of flags stands beside each quantity.</summary>
     internal bool HasAttributes => Array.Exists(_attributes, a => a >= 0);
 
-    /// <summary>True where the table has a date and some weather.</summary>
-    internal bool IsWeather => Values.Count > 0 && (Has(ColumnRole.Date) || (Has(ColumnRole.Year) && Has(ColumnRole.Month) && Has(ColumnRole.Day)));
+    /// <summary>True where the table has a date and temperatures or rain.</summary>
+    internal bool IsWeather => Values.Exists(v => v.Element is Element.TmaxC or Element.TminC or Element.RainMm) && (Has(ColumnRole.Date) || (Has(ColumnRole.Year) && Has(ColumnRole.Month) && Has(ColumnRole.Day)));
 
     internal bool Has(ColumnRole role) => _roles.ContainsKey(role);
 

@@ -30,7 +30,8 @@ internal static class CsvFormat
         }
 
         var separator = Separator(header);
-        var csv = new CsvReader(new LineReader(new MemoryStream(header.ToArray()), WeatherReadLimits.Default, _ => true), separator);
+        using var lines = new LineReader(new MemoryStream(header.ToArray()), WeatherReadLimits.Default, _ => true);
+        var csv = new CsvReader(lines, separator);
         return csv.TryRead() ? ByHeader(csv, separator) : null;
     }
 

@@ -21,11 +21,18 @@ internal ref struct JsonWalker
 
     internal readonly JsonTokenType Token => _reader.TokenType;
 
-    /// <summary>The name or text at hand.</summary>
-    internal readonly string Text => _reader.GetString() ?? string.Empty;
-
-    /// <summary>The bytes of the name or number at hand.</summary>
-    internal readonly ReadOnlySpan<byte> Bytes => _reader.ValueSpan;
+    /// <summary>The name or text at hand; refused where its bytes or escapes are no text.</summary>
+    internal string Text()
+    {
+        try
+        {
+            return _reader.GetString() ?? string.Empty;
+        }
+        catch (InvalidOperationException)
+        {
+            throw Refuse("text in UTF-8", FieldText.Quote(_reader.ValueSpan));
+        }
+    }
 
     /// <summary>Moves to the next token.</summary>
     internal void Next() => _reader.Read();
@@ -45,7 +52,7 @@ internal ref struct JsonWalker
             return false;
         }
 
-        name = Text;
+        name = Text();
         if (!seen.Add(name))
         {
             throw Refuse("each name once in an object", FieldText.Quote(_reader.ValueSpan));

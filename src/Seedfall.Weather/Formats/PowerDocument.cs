@@ -167,7 +167,7 @@ internal sealed class PowerDocument
             }
             else if (name == "time_standard" && walker.Token == JsonTokenType.String)
             {
-                IsUtc = walker.Text == "UTC";
+                IsUtc = walker.Text() == "UTC";
             }
             else
             {
@@ -188,7 +188,7 @@ internal sealed class PowerDocument
             {
                 if (name == "units" && walker.Token == JsonTokenType.String)
                 {
-                    Units[parameter] = walker.Text;
+                    Units[parameter] = walker.Text();
                 }
                 else
                 {
@@ -202,7 +202,7 @@ internal sealed class PowerDocument
     {
         if (walker.Token == JsonTokenType.String)
         {
-            TakeMessage(walker.Text);
+            TakeMessage(walker.Text());
         }
         else if (walker.Token == JsonTokenType.StartArray)
         {
@@ -210,7 +210,7 @@ internal sealed class PowerDocument
             {
                 if (walker.Token == JsonTokenType.String)
                 {
-                    TakeMessage(walker.Text);
+                    TakeMessage(walker.Text());
                 }
                 else
                 {

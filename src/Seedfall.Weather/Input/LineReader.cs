@@ -1,3 +1,4 @@
+using System.Buffers;
 using System.Text;
 
 namespace Seedfall.Weather.Input;
@@ -6,7 +7,7 @@ namespace Seedfall.Weather.Input;
 /// Text lines as bytes out of one fixed buffer. A line longer than the limit, a file bigger than the limit and bytes that
 /// no text holds are refused, so memory stays bounded whatever the file is.
 /// </summary>
-internal sealed class LineReader
+internal sealed class LineReader : IDisposable
 {
     private readonly Stream _stream;
     private readonly WeatherReadLimits _limits;
@@ -23,14 +24,14 @@ internal sealed class LineReader
     internal LineReader(Stream stream, WeatherReadLimits limits, Func<int, bool> mayTake)
     {
         (_limits, _mayTake) = (limits, mayTake);
-        _buffer = new byte[limits.LineBytes + 65_536];
+        _buffer = ArrayPool<byte>.Shared.Rent(limits.LineBytes + 65_536);
         _stream = stream;
         Fill();
         var wide = WideEncoding();
         if (wide is not null)
         {
-            _stream = Encoding.CreateTranscodingStream(new HeadedStream(_buffer[..(_end)], stream), wide, Encoding.UTF8);
-            (_start, _end, _bytes) = (0, 0, 0);
+            _stream = Encoding.CreateTranscodingStream(new HeadedStream(_buffer[.._end], stream), wide, Encoding.UTF8);
+            (_start, _end, _bytes, _ended) = (0, 0, 0, false);
             Fill();
         }
 
@@ -103,6 +104,9 @@ internal sealed class LineReader
             Fill();
         }
     }
+
+    /// <summary>Gives the buffer back; spans handed out before are no longer good.</summary>
+    public void Dispose() => ArrayPool<byte>.Shared.Return(_buffer);
 
     private ReadOnlySpan<byte> Checked(ReadOnlySpan<byte> line)
     {

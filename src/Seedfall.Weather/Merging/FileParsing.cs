@@ -9,6 +9,8 @@ internal sealed class FileParsing(WeatherReadOptions options, IProgress<double>?
     private const string KnownFormats =
         "a weather file: USCRN daily01 or hourly02, GHCN-Daily, NASA POWER JSON, or CSV with a date, highest and lowest temperature and rain";
 
+    private const int SniffedBytes = 1024;
+
     private long _packedBytes;
     private long _unpackedBytes;
 
@@ -36,8 +38,8 @@ internal sealed class FileParsing(WeatherReadOptions options, IProgress<double>?
         using var content = isPacked ? new UnpackedBytes(raw) : (Stream)raw;
         try
         {
-            var lines = new LineReader(content, options.Limits, TakeUnpacked);
-            var reader = FormatSniffer.Recognize(lines);
+            using var lines = new LineReader(content, options.Limits, TakeUnpacked);
+            var reader = IsBinary(lines.Peek()) ? null : FormatSniffer.Recognize(lines);
             if (reader is null)
             {
                 return Unknown(listed, lines.Peek());
@@ -65,8 +67,15 @@ internal sealed class FileParsing(WeatherReadOptions options, IProgress<double>?
         return head.IsEmpty ? "an empty file"
             : head.StartsWith("PK"u8) ? "a ZIP archive: unpack it first"
             : head.StartsWith((ReadOnlySpan<byte>)[0x1F, 0x8B]) ? "a file packed twice: unpack it first"
-            : head[..Math.Min(head.Length, 4096)].IndexOfAnyInRange((byte)0, (byte)8) >= 0 ? "a binary file"
+            : IsBinary(head) ? "a binary file"
             : FieldText.Quote(end > 0 ? head[..end].TrimEnd("\r"u8) : head);
+    }
+
+    private static bool IsBinary(ReadOnlySpan<byte> head)
+    {
+        var first = head[..Math.Min(head.Length, SniffedBytes)];
+        var end = first.IndexOf((byte)'\n');
+        return (end >= 0 ? first[..end] : first).IndexOfAnyInRange((byte)0, (byte)8) >= 0;
     }
 
     private void Progress(long bytes)
