@@ -22,6 +22,7 @@ public sealed class SeasonSimulation
     private const double MulchConductivityWmK = 0.08;
     private const double MulchKgM2PerM = 40.0;
     private const int MoistureEveryHours = 3;
+    private const double MoistureStep = 0.01;
     private const int RainWindowHours = 6;
 
     private readonly PatchConditions _patch;
@@ -94,6 +95,7 @@ public sealed class SeasonSimulation
     private void Clear()
     {
         (IrrigationMm, DryHours) = (0.0, 0);
+        Array.Clear(_upperLayers);
         foreach (var plant in _plants)
         {
             plant.Clear();
@@ -109,9 +111,8 @@ public sealed class SeasonSimulation
 
     private double Warm(HeatColumn column, SeedbedState water, ColumnForcing forcing, int hour, bool watered)
     {
-        if (hour % MoistureEveryHours == 0)
+        if (hour % MoistureEveryHours == 0 && ToColumn(water.WaterContent))
         {
-            ToColumn(water.WaterContent);
             column.SetMoisture(_upperLayers);
         }
 
@@ -185,13 +186,21 @@ public sealed class SeasonSimulation
         }
     }
 
-    /// <summary>Seedbed layers (3, 8, 20, 60, 150, 300 mm deep) onto the column's upper eight.</summary>
-    private void ToColumn(double[] layers)
+    /// <summary>Seedbed layers (3, 8, 20, 60, 150, 300 mm deep) onto the column's upper eight; false where none moved enough to matter.</summary>
+    private bool ToColumn(double[] layers)
     {
         ReadOnlySpan<int> from = [1, 2, 3, 3, 4, 4, 5, 5];
+        var moved = false;
         for (var i = 0; i < _upperLayers.Length; i++)
+        {
+            moved |= Math.Abs(_upperLayers[i] - layers[from[i]]) > MoistureStep;
+        }
+
+        for (var i = 0; moved && i < _upperLayers.Length; i++)
         {
             _upperLayers[i] = layers[from[i]];
         }
+
+        return moved;
     }
 }
