@@ -78,6 +78,7 @@ internal sealed partial class PlanFormats
         var id = e.Required("id", Scalars.Words, x => x.Id, "");
         var product = e.Required("productName", Scalars.Words, x => x.ProductName, "");
         var days = e.Optional("daysAfterSeedDown", Scalars.Whole(-366, 366), x => x.DaysAfterSeedDown, "");
+        var date = e.Required("date", Scalars.Date, x => x.Date, "");
         var rate = e.Required("productRate", Figure, x => x.ProductRate, "");
         var n = e.Required("nitrogenRate", Figure, x => x.NitrogenRate, "");
         var p = e.Required("phosphateRate", Figure, x => x.PhosphateRate, "");
@@ -85,7 +86,10 @@ internal sealed partial class PlanFormats
         var amount = e.Required("product", Figure, x => x.Product, "");
         var reason = e.Required("reason", Scalars.Words, x => x.Reason, "");
         e.Made(v => new Feeding(
-            v.Get(id), v.Get(product), v.Get(days), v.Get(rate), v.Get(n), v.Get(p), v.Get(k), v.Get(amount), v.Get(reason)));
+            v.Get(id), v.Get(product), v.Get(days), v.Get(rate), v.Get(n), v.Get(p), v.Get(k), v.Get(amount), v.Get(reason))
+        {
+            Date = v.Get(date),
+        });
 
         var f = new RecordFormat<FeedPlan>("feed");
         var feedings = f.Required("feedings", new ListFormat<Feeding>(e), x => x.Feedings, "");

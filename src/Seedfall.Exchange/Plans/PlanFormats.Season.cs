@@ -23,6 +23,7 @@ internal sealed partial class PlanFormats
         var open = f.Optional("window", window, x => x.Window, "Absent where no date is worth seeding.");
         var day = f.Optional("seedDown", Scalars.Date, x => x.SeedDown, "Absent where the verdict is not to seed.");
         var other = f.Optional("otherWindow", window, x => x.OtherWindow, "Dormant or spring seeding where autumn is refused.");
+        var otherName = f.Optional("otherWindowName", Scalars.Words, x => x.OtherWindowName, "");
         var phases = f.Required("phases", new ListFormat<Phase>(PhaseFormat()), x => x.Phases, "");
         var figures = f.Required("figures", new ListFormat<Figure>(Figure), x => x.Figures, "");
         var advice = f.Required("advice", new ListFormat<Advice>(Advice), x => x.Advice, "");
@@ -40,6 +41,7 @@ internal sealed partial class PlanFormats
             Window = v.Get(open),
             SeedDown = v.Get(day),
             OtherWindow = v.Get(other),
+            OtherWindowName = v.Get(otherName),
             Phases = v.Get(phases),
             Figures = v.Get(figures),
             Advice = v.Get(advice),
