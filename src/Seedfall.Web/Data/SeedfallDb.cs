@@ -1,0 +1,39 @@
+using Microsoft.EntityFrameworkCore;
+using Microsoft.EntityFrameworkCore.Storage.ValueConversion;
+
+namespace Seedfall.Web.Data;
+
+/// <summary>The database: lawns, seasons, weather. Instants are stored as unix milliseconds, which order as numbers do.</summary>
+internal sealed class SeedfallDb(DbContextOptions<SeedfallDb> options) : DbContext(options)
+{
+    public DbSet<LawnRow> Lawns => Set<LawnRow>();
+
+    public DbSet<SeasonRow> Seasons => Set<SeasonRow>();
+
+    public DbSet<WeatherRow> Weather => Set<WeatherRow>();
+
+    protected override void ConfigureConventions(ModelConfigurationBuilder configurationBuilder) =>
+        configurationBuilder.Properties<DateTimeOffset>().HaveConversion<UnixMilliseconds>();
+
+    protected override void OnModelCreating(ModelBuilder modelBuilder)
+    {
+        modelBuilder.Entity<LawnRow>(lawn =>
+        {
+            lawn.HasKey(l => l.Id);
+            lawn.Property(l => l.Id).HasMaxLength(64);
+            lawn.Property(l => l.Version).IsConcurrencyToken();
+            lawn.HasOne(l => l.Weather).WithMany().HasForeignKey(l => l.WeatherId).OnDelete(DeleteBehavior.Restrict);
+            lawn.HasMany(l => l.Seasons).WithOne().HasForeignKey(s => s.LawnId).OnDelete(DeleteBehavior.Cascade);
+        });
+        modelBuilder.Entity<SeasonRow>(season =>
+        {
+            season.HasKey(s => new { s.LawnId, s.Year });
+            season.Property(s => s.Version).IsConcurrencyToken();
+        });
+        modelBuilder.Entity<WeatherRow>().HasKey(w => w.Id);
+    }
+
+    private sealed class UnixMilliseconds() : ValueConverter<DateTimeOffset, long>(
+        instant => instant.ToUnixTimeMilliseconds(),
+        stored => DateTimeOffset.FromUnixTimeMilliseconds(stored));
+}

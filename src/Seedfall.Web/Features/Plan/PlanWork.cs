@@ -1,0 +1,102 @@
+using Microsoft.EntityFrameworkCore;
+using Microsoft.Extensions.Caching.Memory;
+using Seedfall.Engine.Units;
+using Seedfall.Planning.Plan;
+using Seedfall.Planning.Rules;
+using Seedfall.Web.Data;
+using Seedfall.Web.Features.TakeOn;
+using Seedfall.Web.Features.Weather;
+
+namespace Seedfall.Web.Features.Plan;
+
+/// <summary>A lawn planned, or why it is not.</summary>
+/// <param name="Kept">What is kept for the season.</param>
+/// <param name="Asked">What this plan was made for; differs from <paramref name="Kept"/> in a what-if.</param>
+/// <param name="Plan">Null where there is no weather or the planner refused.</param>
+/// <param name="Refusal">Why there is no plan, in one sentence.</param>
+public sealed record PlannedLawn(StoredLawn Stored, Choices Kept, Choices Asked, RecoveryPlan? Plan, string? Refusal)
+{
+    public bool IsWhatIf => Kept with { Today = null } != Asked with { Today = null };
+}
+
+/// <summary>Plans lawns. A plan is a function of its inputs, so a plan made once is kept while those inputs are the same.</summary>
+internal sealed class PlanWork(IDbContextFactory<SeedfallDb> contexts, Writer writer, WeatherShelf shelf, TradeTables trade, TimeProvider clock) : IDisposable
+{
+    private const int KeptPlans = 48;
+    private readonly MemoryCache _plans = new(new MemoryCacheOptions { SizeLimit = KeptPlans });
+    private readonly SemaphoreSlim _cores = new(2, 2);
+
+    /// <summary>What is kept for a season: the one asked for, else the one under way.</summary>
+    public async Task<Choices> Kept(StoredLawn stored, int? season, CancellationToken cancellation)
+    {
+        await using var db = await contexts.CreateDbContextAsync(cancellation);
+        var rows = await db.Seasons.AsNoTracking().Where(s => s.LawnId == stored.Row.Id).ToListAsync(cancellation);
+        var today = SeasonYear.Today(clock.GetUtcNow(), stored.Lawn.TimeZone, stored.Lawn.Place.LongitudeDeg);
+        var year = season ?? SeasonYear.For(today, stored.Lawn.Place.LatitudeDeg, y => rows.Any(r => r.Year == y));
+        var kept = rows.FirstOrDefault(r => r.Year == year);
+        return new Choices
+        {
+            Season = year,
+            SeedDown = kept?.SeedDown,
+            Method = kept?.SlitSeed == true ? SeedingMethod.SlitSeed : SeedingMethod.Broadcast,
+            OverseedShare = kept?.OverseedShare is { } share ? Fraction.Of(share) : null,
+            Today = today.Year == year ? today : null,
+        };
+    }
+
+    /// <summary>The plan for what is asked; <paramref name="asked"/> null asks for what is kept.</summary>
+    public async Task<PlannedLawn> Plan(StoredLawn stored, Choices kept, Choices? asked, CancellationToken cancellation)
+    {
+        var wanted = asked ?? kept;
+        if (stored.Row.WeatherId is not { } weatherId || await shelf.History(weatherId, cancellation) is not { } history)
+        {
+            return new(stored, kept, wanted, null, null);
+        }
+
+        var key = (stored.Row.Id, stored.Row.Version, stored.Row.Changed, weatherId, wanted);
+        if (_plans.TryGetValue(key, out RecoveryPlan? made))
+        {
+            return new(stored, kept, wanted, made, null);
+        }
+
+        await _cores.WaitAsync(cancellation);
+        try
+        {
+            var plan = RecoveryPlanner.Plan(stored.Lawn, wanted, history, trade);
+            _plans.Set(key, plan, new MemoryCacheEntryOptions { Size = 1, SlidingExpiration = TimeSpan.FromMinutes(30) });
+            return new(stored, kept, wanted, plan, null);
+        }
+        catch (ArgumentException e)
+        {
+            return new(stored, kept, wanted, null, e.Message);
+        }
+        finally
+        {
+            _cores.Release();
+        }
+    }
+
+    /// <summary>Keeps choices for their season; false where the lawn is gone.</summary>
+    public async Task<bool> Keep(string lawnId, Choices choices, CancellationToken cancellation) =>
+        await writer.Write(
+            async db =>
+            {
+                if (!await db.Lawns.AnyAsync(l => l.Id == lawnId, cancellation))
+                {
+                    return false;
+                }
+
+                var row = await db.Seasons.FindAsync([lawnId, choices.Season], cancellation);
+                row ??= db.Seasons.Add(new SeasonRow { LawnId = lawnId, Year = choices.Season, Changed = clock.GetUtcNow() }).Entity;
+                (row.SeedDown, row.SlitSeed, row.OverseedShare) = (choices.SeedDown, choices.Method == SeedingMethod.SlitSeed, choices.OverseedShare?.Value);
+                (row.Version, row.Changed) = (row.Version + 1, clock.GetUtcNow());
+                return true;
+            },
+            cancellation);
+
+    public void Dispose()
+    {
+        _plans.Dispose();
+        _cores.Dispose();
+    }
+}

@@ -1,0 +1,28 @@
+using Seedfall.Planning.Judgment;
+using Seedfall.Planning.Water;
+
+namespace Seedfall.Web.Features.Plan;
+
+/// <summary>Verdicts and proofs in the words of the trade.</summary>
+internal static class Words
+{
+    public static string Of(VerdictKind kind) => kind switch
+    {
+        VerdictKind.Recover => "Recover",
+        VerdictKind.StartOver => "Start over",
+        VerdictKind.Wait => "Wait",
+        VerdictKind.CureFirst => "Cure first",
+        _ => throw new ArgumentOutOfRangeException(nameof(kind), kind, "is not a verdict"),
+    };
+
+    /// <summary>Style class: red is kept for stop.</summary>
+    public static string Class(VerdictKind kind) => kind is VerdictKind.Recover or VerdictKind.StartOver ? "on" : "stop";
+
+    public static string Of(ProofResult result) => result switch
+    {
+        ProofResult.Holds => "Water proven",
+        ProofResult.Refused => "Water short",
+        ProofResult.Assumed => "Water assumed",
+        _ => throw new ArgumentOutOfRangeException(nameof(result), result, "is not a proof"),
+    };
+}

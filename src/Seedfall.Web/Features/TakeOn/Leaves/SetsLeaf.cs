@@ -1,0 +1,112 @@
+using Seedfall.Engine.Units;
+using Seedfall.Engine.Workings;
+using Seedfall.Planning.Ground;
+using Seedfall.Planning.Rules;
+using Seedfall.Planning.Water;
+using Seedfall.Web.Forms;
+
+namespace Seedfall.Web.Features.TakeOn.Leaves;
+
+/// <summary>The sprinkler sets: heads that run together.</summary>
+internal sealed class SetsLeaf() : ListLeaf<SprinklerSet>("sets", "Sprinkler sets", "How fast a set wets the ground gives the minutes of every round.")
+{
+    private static readonly TextField Name = new("set", "Name of the set") { Required = true, Longest = 60, Hint = "Heads that run together, or one hose-end sprinkler." };
+    private static readonly ChoiceField<SprinklerKind> Kind = new("kind", "Kind of sprinkler", Answers.Sprinklers);
+    private static readonly QuantityField<PrecipitationRate> Rate = new("rate", "Precipitation rate, if known", UnitChoices.Precipitation, PrecipitationRate.FromMillimetersPerHour(0.0), PrecipitationRate.FromMillimetersPerHour(500.0)) { AboveLeast = true };
+    private static readonly TextField Cans = new("cans", "Depth in each catch can") { Longest = 400, Hint = "Set out straight-sided cans, run the set, measure each, for example 0.21 0.18 0.25 0.12." };
+    private static readonly ChoiceField<char> CanUnit = new("cans.unit", "Measured in", [('i', "in", "in"), ('m', "mm", "mm")]) { Blank = null };
+    private static readonly NumberField Minutes = new("minutes", "Minutes it ran", 1.0, 600.0, "min");
+    private static readonly QuantityField<FlowRate> Flow = new("setflow", "What the set draws, if known", UnitChoices.Flow, FlowRate.Zero, FlowRate.FromLitersPerMinute(2000.0)) { AboveLeast = true };
+    private static readonly NumberField Positions = new("positions", "Positions it is moved through by hand", 1.0, 50.0) { Whole = true, Hint = "1 where it covers its patches from one place." };
+
+    public override string Each => "set";
+
+    private static TicksField<string> Wets(Lawn lawn) => new("wets", "Patches it wets", [.. lawn.Patches.Select(p => (p.Id, p.Id, p.Name))]) { Required = true };
+
+    public override IReadOnlyList<FieldGroup> Groups(Lawn lawn, TradeTables trade) =>
+    [
+        new("The set", [Name, Wets(lawn), Kind, Positions]),
+        new("By catch cans", [Cans, CanUnit, Minutes]) { Hint = "The best answer: it also shows how evenly it falls." },
+        new("Or by its figures", [Rate, Flow]),
+    ];
+
+    protected override IReadOnlyList<SprinklerSet> Items(Lawn lawn) => lawn.Water?.Sets ?? [];
+
+    protected override Lawn With(Lawn lawn, IReadOnlyList<SprinklerSet> items) => lawn with { Water = (lawn.Water ?? new WaterSupply()) with { Sets = items } };
+
+    protected override string Gist(SprinklerSet item, Lawn lawn, UnitSystem system)
+    {
+        var kind = item.Kind == SprinklerKind.Unknown ? "" : $", {Answers.Sprinklers.Words(item.Kind).ToLowerInvariant()}";
+        var rate = item.Cans is { } cans
+            ? $", {cans.Readings.Count} catch cans"
+            : item.Rate is { } r ? $", {FigureText.Show(QuantityKind.PrecipitationRate, r.MillimetersPerHour, system)}" : "";
+        return item.Name + kind + rate;
+    }
+
+    protected override void FillItem(SprinklerSet? before, Lawn lawn, Entries entries)
+    {
+        var metric = entries.System == UnitSystem.Metric;
+        Name.Fill(entries, before?.Name);
+        Wets(lawn).Fill(entries, before?.PatchIds ?? (lawn.Patches.Count == 1 ? [lawn.Patches[0].Id] : []));
+        Kind.Fill(entries, before is null or { Kind: SprinklerKind.Unknown } ? null : before.Kind);
+        Rate.Fill(entries, before?.Rate);
+        CanUnit.Fill(entries, metric ? 'm' : 'i');
+        Cans.Fill(entries, before?.Cans is { } cans ? string.Join(' ', cans.Readings.Select(d => NumberText.Write(metric ? d.Millimeters : d.Inches))) : null);
+        Minutes.Fill(entries, before?.Cans?.Minutes);
+        Flow.Fill(entries, before?.Flow);
+        Positions.Fill(entries, (double)(before?.Positions ?? 1));
+    }
+
+    protected override SprinklerSet? ReadItem(SprinklerSet? before, Lawn lawn, Entries entries)
+    {
+        var name = Name.Read(entries);
+        if (name is not null && Items(lawn).Any(s => !ReferenceEquals(s, before) && string.Equals(s.Name, name, StringComparison.OrdinalIgnoreCase)))
+        {
+            entries.Wrong(Name.Name, $"{Name.Label}: another set is already called “{name}”.");
+        }
+
+        var set = new SprinklerSet
+        {
+            Name = name ?? "",
+            PatchIds = Wets(lawn).Read(entries),
+            Kind = Kind.Read(entries) ?? SprinklerKind.Unknown,
+            Rate = Rate.Read(entries),
+            Cans = ReadCans(entries),
+            Flow = Flow.Read(entries),
+            Positions = Positions.ReadWhole(entries) ?? 1,
+        };
+        return entries.Sound ? set : null;
+    }
+
+    private static CatchCanTest? ReadCans(Entries entries)
+    {
+        var words = entries.Text(Cans.Name).Split([' ', ';', '\t'], StringSplitOptions.RemoveEmptyEntries);
+        if (words.Length == 0)
+        {
+            return null;
+        }
+
+        var most = Depth.FromMillimeters(300.0);
+        var readings = new List<Depth>();
+        foreach (var word in words)
+        {
+            if (NumberText.Parse(word) is not { } number || number < 0.0 || Of(number) > most)
+            {
+                entries.Wrong(Cans.Name, $"{Cans.Label}: depths with blanks between them are needed, none negative; “{word}” is not one.");
+                return null;
+            }
+
+            readings.Add(Of(number));
+        }
+
+        if (readings.Count > 100 || readings.All(r => r == Depth.Zero))
+        {
+            entries.Wrong(Cans.Name, $"{Cans.Label}: up to 100 depths, not all zero, are needed.");
+            return null;
+        }
+
+        return (Minutes with { Required = true }).Read(entries) is { } minutes ? new CatchCanTest(readings, minutes) : null;
+
+        Depth Of(double number) => CanUnit.Read(entries) == 'm' ? Depth.FromMillimeters(number) : Depth.FromInches(number);
+    }
+}

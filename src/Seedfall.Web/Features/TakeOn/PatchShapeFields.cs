@@ -1,0 +1,131 @@
+using System.Globalization;
+using Seedfall.Engine.Units;
+using Seedfall.Planning.Ground;
+using Seedfall.Web.Forms;
+
+namespace Seedfall.Web.Features.TakeOn;
+
+/// <summary>How a patch was measured: a choice of shapes, each with its own measures.</summary>
+internal static class PatchShapeFields
+{
+    private const string Rectangle = "rectangle";
+    private const string Circle = "circle";
+    private const string Triangle = "triangle";
+    private const string Offsets = "offsets";
+    private const string Typed = "typed";
+    private const string Outline = "outline";
+
+    private static readonly Length Longest = Length.FromMeters(3000.0);
+
+    private static readonly QuantityField<Length> Long = Side("long", "Length");
+    private static readonly QuantityField<Length> Wide = Side("wide", "Width");
+    private static readonly QuantityField<Length> Across = Side("across", "Diameter");
+    private static readonly QuantityField<Length> Base = Side("base", "Base");
+    private static readonly QuantityField<Length> Height = Side("height", "Height");
+    private static readonly QuantityField<Length> Step = Side("step", "Step between widths");
+    private static readonly TextField Widths = new("widths", "Widths at each step") { Longest = 400, Hint = "In the same unit as the step, first and last included, for example 0 18 24 22 9." };
+    private static readonly QuantityField<Area> Known = new("area", "Area", UnitChoices.Area, Area.Zero, Area.FromHectares(100.0)) { AboveLeast = true };
+
+    private static ChoiceField<char> Choice(bool outlined) => new("shape", "Measured as", outlined ? [.. Shapes, ('o', Outline, "Keep the outline from the file")] : Shapes) { Required = true, Blank = null };
+
+    private static IReadOnlyList<(char, string, string)> Shapes =>
+    [
+        ('r', Rectangle, "Rectangle"), ('c', Circle, "Circle"), ('t', Triangle, "Triangle"), ('w', Offsets, "Widths along a line"), ('a', Typed, "Area already known"),
+    ];
+
+    public static IReadOnlyList<FieldGroup> Groups(PatchShape? before) =>
+    [
+        new("Its size", [Choice(before is PatchShape.Outline)]) { Hint = "Pace or tape it. A size 10 percent wrong makes every bag 10 percent wrong." },
+        new("Rectangle", [Long, Wide]) { When = Rectangle },
+        new("Circle", [Across]) { When = Circle },
+        new("Triangle", [Base, Height]) { When = Triangle },
+        new("Widths along a line", [Step, Widths]) { When = Offsets, Hint = "Lay a line down the middle, measure the width across it at equal steps." },
+        new("Area already known", [Known]) { When = Typed },
+    ];
+
+    public static void Fill(PatchShape? shape, Entries entries)
+    {
+        foreach (var side in (QuantityField<Length>[])[Long, Wide, Across, Base, Height, Step])
+        {
+            side.Fill(entries, null);
+        }
+
+        Known.Fill(entries, null);
+        entries.Put("shape", Rectangle);
+        switch (shape)
+        {
+            case PatchShape.Rectangle r:
+                Long.Fill(entries, r.Long);
+                Wide.Fill(entries, r.Wide);
+                break;
+            case PatchShape.Circle c:
+                entries.Put("shape", Circle);
+                Across.Fill(entries, c.Diameter);
+                break;
+            case PatchShape.Triangle t:
+                entries.Put("shape", Triangle);
+                Base.Fill(entries, t.Base);
+                Height.Fill(entries, t.Height);
+                break;
+            case PatchShape.Offsets o:
+                entries.Put("shape", Offsets);
+                Step.Fill(entries, o.Step);
+                Widths.Fill(entries, string.Join(' ', o.Widths.Select(w => NumberText.Write(Unit(entries).In(w)))));
+                break;
+            case PatchShape.Typed a:
+                entries.Put("shape", Typed);
+                Known.Fill(entries, a.Area);
+                break;
+            case PatchShape.Outline:
+                entries.Put("shape", Outline);
+                break;
+        }
+    }
+
+    /// <summary>The shape as measured; null where a problem was noted. Each measure is read, so that every problem shows at once.</summary>
+    public static PatchShape? Read(PatchShape? before, Entries entries) => Choice(before is PatchShape.Outline).Read(entries) switch
+    {
+        'r' => Pair(Long, Wide, entries) is var (l, w) ? new PatchShape.Rectangle(l, w) : null,
+        'c' => Needed(Across, entries) is { } d ? new PatchShape.Circle(d) : null,
+        't' => Pair(Base, Height, entries) is var (b, h) ? new PatchShape.Triangle(b, h) : null,
+        'w' => (Needed(Step, entries), ReadWidths(entries)) is ({ } s, { } all) ? new PatchShape.Offsets(s, all) : null,
+        'a' => (Known with { Required = true }).Read(entries) is { } a ? new PatchShape.Typed(a) : null,
+        'o' => before,
+        _ => null,
+    };
+
+    private static (Length, Length)? Pair(QuantityField<Length> first, QuantityField<Length> second, Entries entries) =>
+        (Needed(first, entries), Needed(second, entries)) is ({ } a, { } b) ? (a, b) : null;
+
+    private static Length? Needed(QuantityField<Length> field, Entries entries) => (field with { Required = true }).Read(entries);
+
+    private static IReadOnlyList<Length>? ReadWidths(Entries entries)
+    {
+        var unit = Unit(entries);
+        var words = entries.Text(Widths.Name).Split([' ', ';', '\t'], StringSplitOptions.RemoveEmptyEntries);
+        var widths = new List<Length>();
+        foreach (var word in words)
+        {
+            if (NumberText.Parse(word) is not { } number || number < 0.0 || unit.From(number) > Longest)
+            {
+                entries.Wrong(Widths.Name, $"{Widths.Label}: numbers with blanks between them are needed, none negative; “{word}” is not one.");
+                return null;
+            }
+
+            widths.Add(unit.From(number));
+        }
+
+        if (widths.Count is < 2 or > 100 || widths.All(w => w == Length.Zero))
+        {
+            entries.Wrong(Widths.Name, string.Create(CultureInfo.InvariantCulture, $"{Widths.Label}: 2 to 100 widths, not all zero, are needed; {widths.Count} were given."));
+            return null;
+        }
+
+        return widths;
+    }
+
+    private static UnitChoice<Length> Unit(Entries entries) =>
+        UnitChoices.Distance.FirstOrDefault(u => u.Key == entries.Text(Step.UnitName)) ?? UnitChoices.Distance[0];
+
+    private static QuantityField<Length> Side(string name, string label) => new(name, label, UnitChoices.Distance, Length.Zero, Longest) { AboveLeast = true };
+}

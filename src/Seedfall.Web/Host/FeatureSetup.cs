@@ -1,0 +1,21 @@
+using Seedfall.Exchange.Catalog;
+using Seedfall.Web.Features.Lawns;
+using Seedfall.Web.Features.Plan;
+using Seedfall.Web.Features.TakeOn;
+using Seedfall.Web.Features.Weather;
+
+namespace Seedfall.Web.Host;
+
+/// <summary>The trade's tables and what works with them.</summary>
+internal static class FeatureSetup
+{
+    public static void AddFeatures(this WebApplicationBuilder builder)
+    {
+        builder.Services.AddSingleton(_ => Trade.Tables);
+        builder.Services.AddSingleton<LawnBook>();
+        builder.Services.AddSingleton<LeafWork>();
+        builder.Services.AddSingleton<WeatherShelf>();
+        builder.Services.AddSingleton<PlanWork>();
+        builder.Services.AddSingleton<Desk>();
+    }
+}

@@ -1,0 +1,30 @@
+namespace Seedfall.Web.Host;
+
+/// <summary>Headers on every answer. Nothing inline, nothing from elsewhere, no framing.</summary>
+internal static class SecurityHeaders
+{
+    public const string PagePolicy =
+        "default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self' data:; form-action 'self'; " +
+        "frame-ancestors 'none'; base-uri 'none'; connect-src 'self'";
+
+    /// <summary>For the self-contained sheets, which carry their own style and no script.</summary>
+    public const string PaperPolicy =
+        "default-src 'none'; style-src 'unsafe-inline'; img-src data:; frame-ancestors 'none'; base-uri 'none'; form-action 'none'; sandbox";
+
+    public static void UseSecurityHeaders(this WebApplication app) => app.Use((context, next) =>
+    {
+        Set(context.Response.Headers);
+        return next(context);
+    });
+
+    public static void Set(IHeaderDictionary headers)
+    {
+        headers.ContentSecurityPolicy = PagePolicy;
+        headers.XContentTypeOptions = "nosniff";
+        headers["Referrer-Policy"] = "same-origin";
+        headers["Permissions-Policy"] = "geolocation=(self), camera=(), microphone=(), payment=(), usb=()";
+        headers["Cross-Origin-Opener-Policy"] = "same-origin";
+        headers["Cross-Origin-Resource-Policy"] = "same-origin";
+        headers.CacheControl = "no-store";
+    }
+}
