@@ -6,7 +6,7 @@ using Seedfall.Web.Features.Weather;
 using Seedfall.Web.Host;
 
 var builder = WebApplication.CreateBuilder(args);
-builder.AddSettings();
+builder.AddSettings(args);
 builder.AddPages();
 builder.AddStore();
 builder.AddFeatures();

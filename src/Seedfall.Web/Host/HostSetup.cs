@@ -12,10 +12,10 @@ namespace Seedfall.Web.Host;
 /// <summary>What the host is made of, one method to a concern.</summary>
 internal static class HostSetup
 {
-    public static void AddSettings(this WebApplicationBuilder builder)
+    public static void AddSettings(this WebApplicationBuilder builder, string[] args)
     {
-        builder.Configuration.AddEnvironmentVariables("SEEDFALL_");
-        builder.Configuration.AddCommandLine(Environment.GetCommandLineArgs()[1..]);
+        builder.Configuration.AddEnvironmentVariables("SEEDFALL_WEB_");
+        builder.Configuration.AddCommandLine(args);
         var settings = Settings.From(builder.Configuration);
         builder.Services.AddSingleton(settings);
         builder.Services.AddSingleton(settings.Data);

@@ -14,6 +14,12 @@ internal static class SecurityHeaders
     public static void UseSecurityHeaders(this WebApplication app) => app.Use((context, next) =>
     {
         Set(context.Response.Headers);
+        context.Response.OnStarting(() =>
+        {
+            // Set last, so that whoever knows better (a stamped file, a form token) goes first.
+            context.Response.Headers.CacheControl = context.Response.Headers.CacheControl is { Count: > 0 } known ? known : "no-store";
+            return Task.CompletedTask;
+        });
         return next(context);
     });
 
@@ -25,6 +31,5 @@ internal static class SecurityHeaders
         headers["Permissions-Policy"] = "geolocation=(self), camera=(), microphone=(), payment=(), usb=()";
         headers["Cross-Origin-Opener-Policy"] = "same-origin";
         headers["Cross-Origin-Resource-Policy"] = "same-origin";
-        headers.CacheControl = "no-store";
     }
 }

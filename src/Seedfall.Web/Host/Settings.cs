@@ -3,7 +3,7 @@ using Seedfall.Web.Data;
 
 namespace Seedfall.Web.Host;
 
-/// <summary>What can be set from the command line (<c>--port 5117</c>) or the environment (<c>SEEDFALL_PORT</c>).</summary>
+/// <summary>What can be set from the command line (<c>--port 5117</c>) or the environment (<c>SEEDFALL_WEB_PORT</c>).</summary>
 /// <param name="Data">Folder of database, keys and backups.</param>
 /// <param name="Port">Port to listen on; 0 takes a free one.</param>
 /// <param name="Bind">Address to listen on. The app has no sign-in yet: keep it on this machine.</param>
