@@ -21,7 +21,7 @@ public static class WeatherCsv
 
     /// <summary>
     /// Writes the history so that reading it gives the same days, bit for bit. Columns no day has are left out. The station's
-    /// name must not hold a line break.
+    /// name must have at most 200 characters and no control characters; it throws otherwise.
     /// </summary>
     /// <param name="history">What to write.</param>
     /// <param name="writer">UTF-8 is expected; lines end in CR LF (RFC 4180).</param>
@@ -29,9 +29,10 @@ public static class WeatherCsv
     {
         ArgumentNullException.ThrowIfNull(history);
         ArgumentNullException.ThrowIfNull(writer);
-        if (history.StationName.AsSpan().IndexOfAny('\r', '\n') >= 0)
+        if (history.StationName.Length > Input.FieldText.LongestLabel || history.StationName.Any(char.IsControl))
         {
-            throw new ArgumentException("the station's name must not hold a line break", nameof(history));
+            throw new ArgumentException(
+                FormattableString.Invariant($"the station's name must have at most {Input.FieldText.LongestLabel} characters and no control characters"), nameof(history));
         }
 
         WriteStation(history, writer);

@@ -22,6 +22,7 @@ public static class WeatherFiles
     {
         ArgumentNullException.ThrowIfNull(paths);
         options ??= WeatherReadOptions.Default;
+        options.Limits.Require();
         var listing = PathListing.List(paths, options.Limits);
         return listing.Problems.Count > 0
             ? WeatherReadResult.Refused(listing.Problems)
@@ -36,6 +37,8 @@ public static class WeatherFiles
         CancellationToken cancellation = default)
     {
         ArgumentNullException.ThrowIfNull(inputs);
-        return Reading.Run([.. inputs.Select(i => new ListedInput(i, FromFolder: false))], options ?? WeatherReadOptions.Default, progress, cancellation);
+        options ??= WeatherReadOptions.Default;
+        options.Limits.Require();
+        return Reading.Run([.. inputs.Select(i => new ListedInput(i, FromFolder: false))], options, progress, cancellation);
     }
 }

@@ -29,7 +29,7 @@ public sealed record WeatherReadOptions
     /// <summary>Unit of rain columns that name none; null: judged from the values.</summary>
     public RainUnit? Rain { get; init; }
 
-    /// <summary>Read only this station's rows where a file holds several; null: a file of several stations is refused.</summary>
+    /// <summary>Read only this station's files and rows; null: files of several stations are refused.</summary>
     public string? Station { get; init; }
 
     /// <summary>The lawn: gives the report its distance to the station, and stands in for the station's elevation where the file has none.</summary>
@@ -67,4 +67,16 @@ public sealed record WeatherReadLimits
 
     /// <summary>Most files in one reading, those of directories included.</summary>
     public int Files { get; init; } = 2_000;
+
+    internal void Require()
+    {
+        foreach (var (limit, name) in new[]
+        {
+            (LineBytes, nameof(LineBytes)), (FileBytes, nameof(FileBytes)), (TotalBytes, nameof(TotalBytes)), (JsonBytes, nameof(JsonBytes)),
+            (JsonDepth, nameof(JsonDepth)), (Days, nameof(Days)), (Hours, nameof(Hours)), (Files, nameof(Files)),
+        })
+        {
+            ArgumentOutOfRangeException.ThrowIfNegativeOrZero(limit, name);
+        }
+    }
 }

@@ -65,9 +65,11 @@ public sealed class RoundTripTests
             Written(history));
     }
 
-    [Fact]
-    public void A_station_name_with_a_line_break_is_refused_at_the_door() =>
-        Assert.Throws<ArgumentException>(() => Written(new WeatherHistory(null, "a\nb", [new WeatherDay(new(2023, 9, 5), 24.6, 11.2, 3.4)], [], [])));
+    [Theory]
+    [InlineData("a\nb")]
+    [InlineData("a\u001b[2Jb")]
+    public void A_station_name_that_would_break_the_file_is_refused_at_the_door(string name) =>
+        Assert.Throws<ArgumentException>(() => Written(new WeatherHistory(null, name, [new WeatherDay(new(2023, 9, 5), 24.6, 11.2, 3.4)], [], [])));
 
     private static string Written(WeatherHistory history)
     {

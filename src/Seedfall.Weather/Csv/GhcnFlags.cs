@@ -10,6 +10,9 @@ internal sealed class GhcnFlags(FileDraft file)
 {
     private const int EarliestMidnightObservation = 2000;
 
+    /// <summary>GHCN station ids of the U.S. cooperative network begin so.</summary>
+    private const string CooperativePrefix = "USC";
+
     private readonly Dictionary<int, int> _observationTimes = [];
 
     /// <summary>From flags as <c>M,Q,S,HHMM</c>, the last parts optional.</summary>
@@ -61,6 +64,11 @@ internal sealed class GhcnFlags(FileDraft file)
     internal void Note()
     {
         var total = _observationTimes.Values.Sum();
+        if (total == 0 && file.Station.Id?.StartsWith(CooperativePrefix, StringComparison.OrdinalIgnoreCase) == true)
+        {
+            file.Notes.Add("A cooperative station whose hour of observation is not in the file; often 07:00, when rain and highest temperature may belong to the day before.");
+        }
+
         var early = _observationTimes.Where(t => t.Key is > 0 and < EarliestMidnightObservation).OrderByDescending(t => t.Value).ToList();
         if (total == 0 || early.Count == 0)
         {

@@ -6,6 +6,8 @@ namespace Seedfall.Weather.Csv;
 /// <summary>Which field of a table is what.</summary>
 internal sealed class TableColumns
 {
+    private const int LongestHeader = 60;
+
     private readonly Dictionary<ColumnRole, int> _roles = [];
     private readonly int[] _attributes = Filled();
 
@@ -38,7 +40,7 @@ internal sealed class TableColumns
         var columns = new TableColumns(header.Count);
         for (var i = 0; i < header.Count; i++)
         {
-            columns.Take(i, HeaderName.Parse(FieldText.Decode(header[i])));
+            columns.Take(i, HeaderName.Parse(FieldText.Clean(FieldText.Decode(header[i]), LongestHeader)));
         }
 
         columns.DayBesideMonth();

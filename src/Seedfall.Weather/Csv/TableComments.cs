@@ -35,5 +35,5 @@ internal static class TableComments
     private static double Number(string value, double low, double high, string comment) =>
         double.TryParse(value, NumberStyles.Float, CultureInfo.InvariantCulture, out var number) && number >= low && number <= high
             ? number
-            : throw new Input.RefusedException(1, 0, FormattableString.Invariant($"a number of {low} to {high} after the colon"), $"'#{comment}'");
+            : throw new Input.RefusedException(1, 0, FormattableString.Invariant($"a number of {low} to {high} after the colon"), $"'#{Input.FieldText.Clean(comment, 60)}'");
 }

@@ -18,11 +18,11 @@ internal static class UnitJudge
     /// <summary>Mean daily range above which no degree scale is possible: about 20 degC or 36 degF in deserts.</summary>
     private const double WidestMeanRange = 45.0;
 
-    /// <summary>Less rain than this in a year, mm, grows no lawn and looks like inches.</summary>
-    private const double DriestMm = 60.0;
+    /// <summary>Less rain than this in a year, mm, is rarer where lawns grow than inches under the wrong name.</summary>
+    private const double DriestMm = 100.0;
 
-    /// <summary>More rain than this in a year, mm, looks like tenths.</summary>
-    private const double WettestMm = 7000.0;
+    /// <summary>More rain than this in a year, mm, is rarer where lawns grow than tenths under the wrong name.</summary>
+    private const double WettestMm = 4000.0;
 
     private const double MillimetersPerInch = 25.4;
 

@@ -131,7 +131,7 @@ internal sealed class PowerDocument
 
     private void ReadSeries(ref JsonWalker walker, string parameter)
     {
-        walker.RequireObject(parameter);
+        walker.RequireObject("a parameter's series");
         var series = new PowerSeries();
         while (walker.TryEntry(out var stamp))
         {
@@ -146,13 +146,13 @@ internal sealed class PowerDocument
                 throw walker.Refuse("each name once in an object", FormattableString.Invariant($"{stamp}"));
             }
 
-            if (walker.Number(parameter) is { } value)
+            if (walker.Number("a value") is { } value)
             {
                 series.Values.Add((stamp, value, walker.Line()));
             }
         }
 
-        Series.Add(parameter, series);
+        Series.TryAdd(FieldText.Clean(parameter, 40), series);
     }
 
     private void ReadHeader(ref JsonWalker walker)
@@ -182,13 +182,13 @@ internal sealed class PowerDocument
         var seen = new HashSet<string>(StringComparer.Ordinal);
         while (walker.TryMember(seen, out var parameter))
         {
-            walker.RequireObject(parameter);
+            walker.RequireObject("a parameter's description");
             var inner = new HashSet<string>(StringComparer.Ordinal);
             while (walker.TryMember(inner, out var name))
             {
                 if (name == "units" && walker.Token == JsonTokenType.String)
                 {
-                    Units[parameter] = walker.Text();
+                    Units[parameter] = FieldText.Clean(walker.Text(), 40);
                 }
                 else
                 {
@@ -228,7 +228,7 @@ internal sealed class PowerDocument
     {
         if (_messages.Count < 3)
         {
-            _messages.Add(text.Length > 200 ? text[..200] + "..." : text);
+            _messages.Add(FieldText.Clean(text, 200));
         }
     }
 }

@@ -6,6 +6,9 @@ namespace Seedfall.Weather.Input;
 /// <summary>Numbers, dates and short quotations out of the bytes of a field.</summary>
 internal static class FieldText
 {
+    /// <summary>Longest name taken from a file, characters.</summary>
+    internal const int LongestLabel = 200;
+
     /// <summary>A finite decimal number that fills the field, blanks around it allowed.</summary>
     internal static bool TryNumber(ReadOnlySpan<byte> field, out double value)
     {
@@ -53,15 +56,20 @@ internal static class FieldText
             return "an empty field";
         }
 
-        var text = Encoding.UTF8.GetString(field.Length > 40 ? field[..40] : field);
-        var clean = string.Concat(text.Select(c => char.IsControl(c) || c == '\uFFFD' ? '?' : c));
-        return field.Length > 40 ? $"'{clean}...'" : $"'{clean}'";
+        return $"'{Clean(Encoding.UTF8.GetString(field.Length > 200 ? field[..200] : field), 40)}'";
     }
 
-    /// <summary>The field as text: UTF-8, or Latin-1 where it is not UTF-8.</summary>
+    /// <summary>The field as text: UTF-8, or Latin-1 where it is not UTF-8; cleaned, at most 200 characters.</summary>
     internal static string Decode(ReadOnlySpan<byte> field)
     {
         var text = Encoding.UTF8.GetString(field);
-        return (text.Contains('\uFFFD') ? Encoding.Latin1.GetString(field) : text).Trim();
+        return Clean((text.Contains('\uFFFD') ? Encoding.Latin1.GetString(field) : text).Trim(), LongestLabel);
+    }
+
+    /// <summary>Text from a file made fit for a terminal or a page: control characters replaced, cut where too long.</summary>
+    internal static string Clean(string text, int most)
+    {
+        var cut = text.Length > most ? text[..most] + "..." : text;
+        return string.Concat(cut.Select(c => char.IsControl(c) || char.IsSurrogate(c) || c == '\uFFFD' ? '?' : c));
     }
 }

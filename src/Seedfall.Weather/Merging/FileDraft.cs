@@ -1,13 +1,13 @@
 namespace Seedfall.Weather.Merging;
 
 /// <summary>What one file was found to hold, before anything is checked across files.</summary>
-internal sealed class FileDraft(string name, short index, WeatherReadLimits limits)
+internal sealed class FileDraft(string name, int index, WeatherReadLimits limits)
 {
     private readonly Dictionary<string, (int Count, string Example)> _tallies = [];
 
     internal string Name { get; } = name;
 
-    internal short Index { get; } = index;
+    internal int Index { get; } = index;
 
     /// <summary>Name of the format it was recognized as.</summary>
     internal string Format { get; set; } = string.Empty;

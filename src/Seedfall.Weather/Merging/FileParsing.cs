@@ -14,7 +14,7 @@ internal sealed class FileParsing(WeatherReadOptions options, IProgress<double>?
     private long _packedBytes;
     private long _unpackedBytes;
 
-    internal FileOutcome Parse(ListedInput listed, short index)
+    internal FileOutcome Parse(ListedInput listed, int index)
     {
         var draft = new FileDraft(listed.Input.Name, index, options.Limits);
         try

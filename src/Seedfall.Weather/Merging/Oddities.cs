@@ -14,16 +14,28 @@ internal static class Oddities
     /// <summary>A day this far above or below both neighbors, degC.</summary>
     private const double SpikeC = 25.0;
 
+    /// <summary>Notes of one kind that are written out.</summary>
+    private const int MostAlike = 5;
+
     internal static IEnumerable<string> Find(WeatherDay[] days, IReadOnlyList<FileDraft> files)
     {
         var stuck = days.All(d => d.Quality != DayQuality.Measured || d.TmaxC == Math.Round(d.TmaxC)) ? StuckWholeDays : StuckDays;
-        return Stuck(days, "highest temperature", d => d.TmaxC, stuck)
-            .Concat(Stuck(days, "lowest temperature", d => d.TminC, stuck))
-            .Concat(Stuck(days, "rain", d => d.RainMm > 0 ? d.RainMm : null, StuckDays))
-            .Concat(Stuck(days, "sun", d => d.SolarMJ > 0 ? d.SolarMJ : null, StuckDays))
-            .Concat(Spikes(days))
+        return Few(Stuck(days, "highest temperature", d => d.TmaxC, stuck))
+            .Concat(Few(Stuck(days, "lowest temperature", d => d.TminC, stuck)))
+            .Concat(Few(Stuck(days, "rain", d => d.RainMm > 0 ? d.RainMm : null, StuckDays)))
+            .Concat(Few(Stuck(days, "sun", d => d.SolarMJ > 0 ? d.SolarMJ : null, StuckDays)))
+            .Concat(Few(Stuck(days, "mean humidity", d => d.HumidityMeanPct < 99.5 ? d.HumidityMeanPct : null, StuckDays)))
+            .Concat(Few(Stuck(days, "wind", d => d.WindMs, StuckDays)))
+            .Concat(Few(Spikes(days)))
             .Concat(LeapDays(days))
             .Concat(MixedFormats(files));
+    }
+
+    /// <summary>The first of many notes alike, and how many more there are.</summary>
+    private static IEnumerable<string> Few(IEnumerable<string> notes)
+    {
+        var all = notes.ToList();
+        return all.Count <= MostAlike ? all : [.. all.Take(MostAlike), FormattableString.Invariant($"And {all.Count - MostAlike} more like the last.")];
     }
 
     private static IEnumerable<string> Stuck(WeatherDay[] days, string name, Func<WeatherDay, double?> value, int longest)

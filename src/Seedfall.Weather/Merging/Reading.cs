@@ -19,17 +19,19 @@ internal static class Reading
         }
 
         var parsing = new FileParsing(options, progress, inputs.Sum(i => i.Input.Bytes), cancellation);
-        var outcomes = inputs.Select((input, i) => parsing.Parse(input, (short)i)).ToList();
+        var outcomes = inputs.Select((input, i) => parsing.Parse(input, i)).ToList();
         var problems = outcomes.Where(o => o.Problem is not null).Select(o => o.Problem!).ToList();
         if (problems.Count > 0)
         {
             return WeatherReadResult.Refused(problems);
         }
 
-        var read = outcomes.Where(o => o.Draft is not null).ToList();
+        var read = outcomes.Where(o => o.Draft is not null && IsWanted(o.Draft.Station, options)).ToList();
         if (read.Count == 0)
         {
-            return Refused(inputs[0].Input.Name, "a weather file among the files of the folder", "none that is known here");
+            return options.Station is { } station && outcomes.Any(o => o.Draft is not null)
+                ? Refused("(all files)", $"files of station {station}", "none")
+                : Refused(inputs[0].Input.Name, "a weather file among the files of the folder", "none that is known here");
         }
 
         var passedOver = outcomes.Where(o => o.PassedOver is not null).Select(o => o.PassedOver!).ToList();
@@ -38,6 +40,9 @@ internal static class Reading
         progress?.Report(1.0);
         return result;
     }
+
+    private static bool IsWanted(StationDraft station, WeatherReadOptions options) =>
+        options.Station is null || station.Id is null || string.Equals(station.Id, options.Station, StringComparison.OrdinalIgnoreCase);
 
     private static WeatherReadResult Refused(string file, string expected, string found) =>
         WeatherReadResult.Refused([new FileProblem(file, 0, 0, expected, found)]);

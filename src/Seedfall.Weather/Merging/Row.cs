@@ -18,7 +18,7 @@ internal struct Row
     internal bool WasFilled { get; set; }
 
     /// <summary>Index of the file in this reading.</summary>
-    internal short File { get; set; }
+    internal int File { get; set; }
 
     /// <summary>Line in the file, from 1.</summary>
     internal int Line { get; set; }

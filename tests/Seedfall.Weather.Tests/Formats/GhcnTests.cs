@@ -92,6 +92,7 @@ public sealed class GhcnTests
         Assert.Equal([24.6, 25.0, 25.1], days.Select(d => d.TmaxC)); // the fourth ends the record with its rain rejected
         Assert.Equal([0.0, 5.3, 0.0], days.Select(d => d.RainMm));
         Assert.Contains(result.Report!.Notes, n => n.StartsWith("rain rejected by quality flag X", StringComparison.Ordinal));
+        Assert.Contains(result.Report.Notes, n => n.StartsWith("A cooperative station whose hour of observation is not in the file", StringComparison.Ordinal));
         Assert.Equal(Engine.Weather.DayQuality.Measured, days[0].Quality);
     }
 

@@ -150,6 +150,14 @@ public sealed class PowerTests
         Assert.Equal(2, Refused(Samples.PowerDaily.Replace("[-84.12, 42.31", "[42.31, -184.12", StringComparison.Ordinal)).Line);
 
     [Fact]
+    public void Names_of_any_length_are_no_trouble()
+    {
+        var name = new string('x', 3_000);
+        var text = Samples.PowerDaily.Replace("\"T2M\": {", $"\"{name}1\": {{}}, \"{name}2\": {{}}, \"T2M\": {{", StringComparison.Ordinal);
+        Assert.All(Good(text).Report!.Notes, n => Assert.True(n.Length < 300));
+    }
+
+    [Fact]
     public void Size_of_json_is_bounded()
     {
         var options = new WeatherReadOptions { Limits = new WeatherReadLimits { JsonBytes = 1000 } };

@@ -40,7 +40,7 @@ public sealed class FuzzTests
 
                 var result = Read(Bytes([.. bytes]));
                 return result.IsRead
-                    ? result.Problems.Count == 0 && result.History.Days.Count > 0 && result.History.Days.All(d => d.TminC <= d.TmaxC && d.RainMm >= 0 && double.IsFinite(d.TmaxC))
+                    ? result.Problems.Count == 0 && WeatherReportText.Lines(result.Report).Count > 5 && result.History.Days.Count > 0 && result.History.Days.All(d => d.TminC <= d.TmaxC && d.RainMm >= 0 && double.IsFinite(d.TmaxC))
                     : result.Problems.Count > 0 && result.Report is null && result.Problems.All(p => p.ToString().Length < 2_000);
             },
             iter: 4_000);

@@ -142,6 +142,37 @@ public sealed class HostileInputTests
     }
 
     [Fact]
+    public void Nothing_from_a_file_reaches_a_terminal_raw_or_at_length()
+    {
+        var name = "\u001b[2J" + new string('x', 5_000);
+        var result = Good($"station,date,tmax_c,tmin_c,rain_mm,{name}\n\"{name}\",2023-09-05,24.6,11.2,3.4,\n");
+        Assert.All(WeatherReportText.Lines(result.Report!), l => Assert.True(l.Length < 300 && !l.Any(char.IsControl)));
+        var problem = Refused($"date,tmax_c,tmin_c,rain_mm\n2023-09-05,{name},11.2,3.4\n");
+        Assert.True(problem.ToString().Length < 200 && !problem.ToString().Any(char.IsControl));
+    }
+
+    [Fact]
+    public void A_thousand_oddities_are_counted_not_listed()
+    {
+        var text = Table("date,tmax_c,tmin_c,rain_mm,wind_2m_m_s", new(2001, 1, 1), 6_000, (a, b, r) => FormattableString.Invariant($"{a},{b},{r},2"));
+        var rows = text.Split('\n');
+        for (var i = 1; i < 6_001; i++)
+        {
+            rows[i] = rows[i][..^1] + (i / 7 % 2 == 0 ? "3" : "4");
+        }
+
+        var notes = Good(string.Join('\n', rows)).Report!.Notes;
+        Assert.True(notes.Count < 20);
+        Assert.Contains(notes, n => n.StartsWith("And 8", StringComparison.Ordinal));
+    }
+
+    [Theory]
+    [InlineData(0)]
+    [InlineData(-1)]
+    public void A_limit_that_is_no_limit_is_a_callers_mistake(int days) =>
+        Assert.Throws<ArgumentOutOfRangeException>(() => WeatherFiles.Read([Text("a")], new WeatherReadOptions { Limits = new WeatherReadLimits { Days = days } }));
+
+    [Fact]
     public void Cancellation_stops_the_reading()
     {
         using var source = new CancellationTokenSource();

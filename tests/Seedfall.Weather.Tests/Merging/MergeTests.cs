@@ -57,6 +57,14 @@ public sealed class MergeTests
     }
 
     [Fact]
+    public void One_of_several_stations_can_be_asked_for()
+    {
+        var inputs = new[] { Text(UscrnDailyLine, "one.txt"), Text("99002" + UscrnDay("20260902", 20, 10, 0)[5..], "two.txt") };
+        Assert.Equal("USCRN 99002", Good(WeatherFiles.Read(inputs, new WeatherReadOptions { Station = "99002" })).History!.StationName);
+        Assert.Equal("files of station 99003", Refused(WeatherFiles.Read(inputs, new WeatherReadOptions { Station = "99003" })).Expected);
+    }
+
+    [Fact]
     public void Two_places_are_refused_with_their_distance()
     {
         var far = PowerDaily.Replace("-84.12, 42.31", "-84.12, 43.31", StringComparison.Ordinal);
