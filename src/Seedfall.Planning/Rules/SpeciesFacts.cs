@@ -39,8 +39,26 @@ public sealed record SpeciesFacts
     /// <summary>Thermal time to half germination in the laboratory, degC d; never shown as an emergence date.</summary>
     public required SourcedValue LabThermalTime50 { get; init; }
 
+    /// <summary>Temperatures between which germination is no faster, degC.</summary>
+    public required SourcedRange OptimumC { get; init; }
+
+    /// <summary>Temperature at which germination ends, degC.</summary>
+    public required SourcedValue CeilingC { get; init; }
+
+    /// <summary>Hydrothermal time constant, MPa degC d.</summary>
+    public required SourcedValue HydrothermalTime { get; init; }
+
+    /// <summary>Base water potential of the median seed, MPa, below 0.</summary>
+    public required SourcedValue BasePotential50 { get; init; }
+
+    /// <summary>Standard deviation of the base water potential between seeds, MPa.</summary>
+    public required SourcedValue BasePotentialSpread { get; init; }
+
     /// <summary>Degree-days per leaf above 0 degC.</summary>
     public required SourcedValue Phyllochron { get; init; }
+
+    /// <summary>Relative growth of living cover at 15 degC, 1/d.</summary>
+    public required SourcedValue CoverRateAt15 { get; init; }
 
     /// <summary>Least hours of direct sun it is worth seeding for.</summary>
     public required SourcedValue LeastSunHours { get; init; }

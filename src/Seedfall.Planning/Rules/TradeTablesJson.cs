@@ -28,6 +28,7 @@ public static class TradeTablesJson
         var species = Read<List<SpeciesFacts>>(speciesJson, "species table");
         var packs = ruleJsons.Select((json, i) => Read<RulePack>(json, $"rule pack {i + 1}")).ToList();
         RequireEachGrassOnce(species);
+        species.ForEach(RequireGerminable);
         RequireDistinctPacks(packs);
         return new TradeTables(species, [.. packs.OrderBy(p => p.Id, StringComparer.Ordinal)]);
     }
@@ -53,6 +54,20 @@ public static class TradeTablesJson
             {
                 throw new FormatException($"species table: {grass} must stand in it once, found {count} times");
             }
+        }
+    }
+
+    /// <summary>A grass whose germination figures contradict each other would never come up in the simulator.</summary>
+    private static void RequireGerminable(SpeciesFacts s)
+    {
+        if (!(s.BaseTemperatureC.Value < s.OptimumC.Low && s.OptimumC.Low <= s.OptimumC.High && s.OptimumC.High < s.CeilingC.Value))
+        {
+            throw new FormatException($"species table: {s.Species}: base below optimum below ceiling temperature is needed");
+        }
+
+        if (!(s.BasePotential50.Value < 0.0 && s.BasePotentialSpread.Value > 0.0 && s.HydrothermalTime.Value > 0.0 && s.Phyllochron.Value > 0.0 && s.CoverRateAt15.Value > 0.0))
+        {
+            throw new FormatException($"species table: {s.Species}: a base potential below 0 and every other germination and growth figure above 0 is needed");
         }
     }
 
