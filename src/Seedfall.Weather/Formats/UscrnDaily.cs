@@ -1,5 +1,5 @@
-using Seedfall.Weather.Merging;
 using Seedfall.Weather.Input;
+using Seedfall.Weather.Merging;
 
 namespace Seedfall.Weather.Formats;
 
