@@ -13,19 +13,21 @@ internal sealed class DatabaseOpening(DataFolder folder, IDbContextFactory<Seedf
     private FileStream? _lock;
 
     /// <summary>Locks the folder and migrates where needed; throws <see cref="StartRefusedException"/> with one plain line.</summary>
-    public void Open()
+    /// <returns>True where the database did not exist before.</returns>
+    public bool Open()
     {
         folder.Create();
+        var isNew = !File.Exists(folder.Database);
         _lock = TakeLock();
         using var db = contexts.CreateDbContext();
         RefuseNewer(db);
         var pending = db.Database.GetPendingMigrations().ToList();
         if (pending.Count == 0)
         {
-            return;
+            return false;
         }
 
-        if (File.Exists(folder.Database))
+        if (!isNew)
         {
             BackUp(db, pending[0]);
             ClearStaleLockRow(db);
@@ -34,6 +36,7 @@ internal sealed class DatabaseOpening(DataFolder folder, IDbContextFactory<Seedf
         db.Database.SetCommandTimeout(TimeSpan.FromMinutes(2));
         db.Database.Migrate();
         log.LogInformation("Database brought up to date: {Migrations}", string.Join(", ", pending));
+        return isNew;
     }
 
     public void Dispose() => _lock?.Dispose();

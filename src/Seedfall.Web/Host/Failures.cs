@@ -1,6 +1,7 @@
 using Microsoft.AspNetCore.Http.Features;
 using Microsoft.AspNetCore.Http.Metadata;
 using Seedfall.Web.Data;
+using Seedfall.Web.Features.Lawns;
 using Seedfall.Web.Layout;
 
 namespace Seedfall.Web.Host;
@@ -56,7 +57,12 @@ internal static class Failures
     {
         try
         {
-            app.Services.GetRequiredService<DatabaseOpening>().Open();
+            var isNew = app.Services.GetRequiredService<DatabaseOpening>().Open();
+            if (isNew && app.Services.GetRequiredService<Settings>().Demo)
+            {
+                app.Services.GetRequiredService<DemoLoading>().Load(CancellationToken.None).GetAwaiter().GetResult();
+            }
+
             app.Lifetime.ApplicationStarted.Register(() => app.Logger.LogInformation(
                 "Seedfall is open at {Addresses}; its data lies in {Folder}", string.Join(", ", app.Urls), app.Services.GetRequiredService<DataFolder>().Root));
             app.Run();

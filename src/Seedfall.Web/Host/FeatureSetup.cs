@@ -17,5 +17,6 @@ internal static class FeatureSetup
         builder.Services.AddSingleton<WeatherShelf>();
         builder.Services.AddSingleton<PlanWork>();
         builder.Services.AddSingleton<Desk>();
+        builder.Services.AddSingleton<DemoLoading>();
     }
 }

@@ -1,6 +1,7 @@
 using Microsoft.EntityFrameworkCore;
 using Microsoft.Extensions.Caching.Memory;
 using Seedfall.Engine.Units;
+using Seedfall.Exchange.Demo;
 using Seedfall.Planning.Plan;
 using Seedfall.Planning.Rules;
 using Seedfall.Web.Data;
@@ -31,7 +32,9 @@ internal sealed class PlanWork(IDbContextFactory<SeedfallDb> contexts, Writer wr
     {
         await using var db = await contexts.CreateDbContextAsync(cancellation);
         var rows = await db.Seasons.AsNoTracking().Where(s => s.LawnId == stored.Row.Id).ToListAsync(cancellation);
-        var today = SeasonYear.Today(clock.GetUtcNow(), stored.Lawn.TimeZone, stored.Lawn.Place.LongitudeDeg);
+
+        // The demo stands still on a day of its own, so that it reads the same whenever it is tried out.
+        var today = stored.Row.Invented ? DemoTown.Today : SeasonYear.Today(clock.GetUtcNow(), stored.Lawn.TimeZone, stored.Lawn.Place.LongitudeDeg);
         var year = season ?? SeasonYear.For(today, stored.Lawn.Place.LatitudeDeg, y => rows.Any(r => r.Year == y));
         var kept = rows.FirstOrDefault(r => r.Year == year);
         return new Choices

@@ -1,0 +1,48 @@
+using System.Net;
+using System.Text.RegularExpressions;
+using Seedfall.Exchange.Demo;
+using Seedfall.Exchange.Lawns;
+
+namespace Seedfall.Web.Tests;
+
+/// <summary>Every leaf of the fullest lawns, opened and saved again untouched, leaves the lawn as it was, whichever units it was shown in.</summary>
+public sealed partial class LeafRoundTripTests : IDisposable
+{
+    private readonly App _app = new(demo: true);
+
+    public static TheoryData<string, string> LawnsAndSystems()
+    {
+        var data = new TheoryData<string, string>();
+        foreach (var name in DemoTown.Names)
+        {
+            data.Add(name, "us");
+            data.Add(name, "metric");
+        }
+
+        return data;
+    }
+
+    [Theory]
+    [MemberData(nameof(LawnsAndSystems))]
+    public async Task Saving_what_is_shown_changes_nothing(string name, string system)
+    {
+        var lawn = DemoTown.Lawns[DemoTown.Names.ToList().IndexOf(name)];
+        var address = Regex.Matches(await _app.Get("/"), "<h2><a href=\"(/lawns/[^\"]+)\">([^<]+)</a>").First(m => WebUtility.HtmlDecode(m.Groups[2].Value) == lawn.Name).Groups[1].Value;
+        await _app.Post("/units", [("system", system), ("back", "/")], "/");
+        var before = await _app.Get(address + "/lawn.json");
+
+        var leaves = Regex.Matches(await _app.Get(address + "/notes"), $"href=\"({address}/notes/[^\"]+)\"").Select(m => m.Groups[1].Value).Where(l => !l.EndsWith("/new", StringComparison.Ordinal)).Distinct().ToList();
+        Assert.True(leaves.Count > 12, $"only {leaves.Count} leaves");
+        foreach (var leaf in leaves)
+        {
+            var answer = await _app.Post(leaf, [.. FormFields.Of(await _app.Get(leaf))]);
+            Assert.True(answer.Status == HttpStatusCode.Found, $"{leaf}: {App.Words(answer.Body)}");
+            var after = await _app.Get(address + "/lawn.json");
+            Assert.Equal(before, after);
+        }
+
+        Assert.True(LawnFile.Read(System.Text.Encoding.UTF8.GetBytes(before), name).IsRead);
+    }
+
+    public void Dispose() => _app.Dispose();
+}
