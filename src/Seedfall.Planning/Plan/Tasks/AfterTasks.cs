@@ -11,7 +11,7 @@ internal static class AfterTasks
     {
         foreach (var phase in facts.Timing.Phases.Where(p => p.Id != "soak"))
         {
-            yield return Watering(facts, phase);
+            yield return Watering(facts, phase, seedDown);
         }
 
         yield return LookForGreen(facts, seedDown);
@@ -35,15 +35,17 @@ internal static class AfterTasks
         }
     }
 
-    private static PlanTask Watering(TaskFacts facts, Phase phase)
+    /// <summary>On seed-down day itself the first water stands for the rounds: they begin the next morning.</summary>
+    private static PlanTask Watering(TaskFacts facts, Phase phase, DateOnly seedDown)
     {
+        var from = phase.From == seedDown && phase.To > seedDown ? seedDown.AddDays(1) : phase.From;
         var watering = WaterLines.Phase(facts, phase.Id);
         return new()
         {
             Id = $"water.{phase.Id}",
             Kind = TaskKind.Water,
             Title = $"Water: {phase.Name}",
-            Date = phase.From,
+            Date = from,
             LastDate = phase.To,
             Start = watering?.Starts is { Count: > 0 } starts ? starts[0] : null,
             Minutes = 15,
