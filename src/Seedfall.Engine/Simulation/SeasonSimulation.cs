@@ -72,23 +72,19 @@ public sealed class SeasonSimulation
         var column = HeatColumn.AtUsualYear(_parameters, _thermal, climate, SeasonAngle.Rad(weather.FirstDay, latitudeDeg));
         var water = new SeedbedState(_soil.Hydraulics.FieldCapacity);
         Clear();
-        var (recentRain, bias) = (0.0, 0.0);
+        var recentRain = 0.0;
         for (var day = 0; day < season.Days; day++)
         {
             var watered = day >= firstWateredDay;
-            var mean = 0.0;
             for (var hour = 24 * day; hour < 24 * (day + 1); hour++)
             {
                 recentRain += weather.RainMm[hour] - (hour >= RainWindowHours ? weather.RainMm[hour - RainWindowHours] : 0.0);
                 var irrigation = watered && recentRain < watering.SkipAfterRainMm ? rounds[hour % 24] : 0.0;
                 Wet(water, weather.RainMm[hour], irrigation, season.DemandMm[hour]);
-                mean += Warm(column, water, season.Column, hour, watered) / 24.0;
-                Grow(column, water, season, hour, bias);
+                Warm(column, water, season.Column, hour, watered);
+                Grow(column, water, season, hour);
                 Count(water, irrigation, watered);
             }
-
-            // Tomorrow's seed temperature is brought to what the better daily model says of today, as a slowly moving bias.
-            bias += 0.5 * (season.Soil5CmC[day] - mean - bias);
         }
     }
 
@@ -109,7 +105,7 @@ public sealed class SeasonSimulation
         SeedbedWater.Step(_soil, water, _surface, new SeedbedHour(rainMm, irrigationMm, soilDemand, TurfFactor * shaded * _patch.TurfShare, TurfRootsMm));
     }
 
-    private double Warm(HeatColumn column, SeedbedState water, ColumnForcing forcing, int hour, bool watered)
+    private void Warm(HeatColumn column, SeedbedState water, ColumnForcing forcing, int hour, bool watered)
     {
         if (hour % MoistureEveryHours == 0 && ToColumn(water.WaterContent))
         {
@@ -120,8 +116,7 @@ public sealed class SeasonSimulation
         var cloud = Math.Min(1.0, _parameters.CloudFactor * forcing.CloudShare[hour / 24]);
         var emissivity = cloud + ((1.0 - cloud) * Math.Min(1.0, forcing.ClearEmissivity[hour] + _parameters.SkyOffset));
         var solar = weather.SolarWm2[hour];
-        var before = column.At5CmC;
-        var step = column.Step(
+        column.Step(
             new SurfaceWeather
             {
                 AirC = weather.AirC[hour],
@@ -132,7 +127,6 @@ public sealed class SeasonSimulation
                 PressureKPa = forcing.PressureKPa,
             },
             Ground(water, watered));
-        return 0.5 * (before + step.At5CmC);
     }
 
     private GroundSurface Ground(SeedbedState water, bool watered)
@@ -149,14 +143,14 @@ public sealed class SeasonSimulation
         };
     }
 
-    private void Grow(HeatColumn column, SeedbedState water, SeasonForcing season, int hour, double bias)
+    private void Grow(HeatColumn column, SeedbedState water, SeasonForcing season, int hour)
     {
         var weather = season.Column.Weather;
         var layers = water.WaterContent;
         var (top, shallow, middle, deep) = (_soil.PotentialMPa(layers[0]), _soil.PotentialMPa(layers[1]), _soil.PotentialMPa(layers[2]), _soil.PotentialMPa(layers[3]));
         var seedLayer = _patch.SeedDepthMm < 3.0 ? top : _patch.SeedDepthMm < 8.0 ? shallow : middle;
         var seen = Seen(seedLayer, weather.VaporKPa[hour], weather.AirC[hour]);
-        var seedC = column.At1CmC + bias;
+        var seedC = column.At1CmC + season.CorrectionC[hour / 24];
         foreach (var plant in _plants)
         {
             plant.Add(seedC, seen, shallow, middle, deep, weather.AirC[hour]);

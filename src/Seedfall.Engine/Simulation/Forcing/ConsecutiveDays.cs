@@ -40,7 +40,8 @@ internal static class ConsecutiveDays
         return runs;
     }
 
-    private static WeatherDay UsualDay(DateOnly date, PlaceClimate climate, double latitudeDeg)
+    /// <summary>A day of the usual year, without rain.</summary>
+    internal static WeatherDay UsualDay(DateOnly date, PlaceClimate climate, double latitudeDeg)
     {
         var mean = climate.SmoothedC(SeasonAngle.Rad(date, latitudeDeg), 0.0);
         return new WeatherDay(date, mean + (0.5 * UsualRangeC), mean - (0.5 * UsualRangeC), 0.0);

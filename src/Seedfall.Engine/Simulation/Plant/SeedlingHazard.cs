@@ -20,13 +20,14 @@ public static class SeedlingHazard
     public static double InHour(double potentialMPa) =>
         potentialMPa >= CriticalMPa ? 0.0 : PerHour * (CriticalMPa - potentialMPa) / -CriticalMPa;
 
-    /// <summary>Soil above which wet seedlings begin to rot, degC (UC IPM: damping-off is commoner above 70 degF; level and rate assumed).</summary>
+    /// <summary>Soil above which wet seedlings begin to rot, degC (UC IPM: damping-off is commoner above 70 degF; level assumed).</summary>
     public const double DampingOffC = 25.0;
 
     /// <summary>Soil temperature that scorches, degC (assumed).</summary>
     public const double ScorchC = 40.0;
 
-    private const double DampingOffPerHourPerC = 4.0e-4;
+    /// <summary>Set so that about half the seedlings are lost in wet soil of 24.5 degC (76 degF) mean, as practice has it; a tenth at 21 (70).</summary>
+    private const double DampingOffPerHourPerC = 1.2e-3;
     private const double ScorchPerHour = 0.02;
     private const double WetMPa = -0.1;
 

@@ -81,8 +81,9 @@ public sealed class StandEnsembleTests
 
     private static SeasonForcing Season(int year)
     {
-        var days = Days(year).Where(d => d.Date >= new DateOnly(year, 6, 1) && d.Date <= new DateOnly(year, 12, 10)).ToArray();
-        return SeasonForcing.From(days, [.. days.Select(d => d.MidC + 1.0)], Where);
+        var history = new WeatherHistory(Where, "invented", Days(year), [], []);
+        var (first, last) = (new DateOnly(year, 6, 1), new DateOnly(year, 12, 10));
+        return SeasonForcing.From(SeasonWindow.Cut(history, year, first, first, last, Climate, Where.LatitudeDeg), Where, Climate, InputSet.Extremes, SoilHeatConstants.Shipped);
     }
 
     /// <summary>An invented year.</summary>
