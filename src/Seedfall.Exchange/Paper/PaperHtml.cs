@@ -1,0 +1,54 @@
+using Microsoft.AspNetCore.Components;
+using Microsoft.AspNetCore.Components.Web;
+using Microsoft.Extensions.DependencyInjection;
+using Microsoft.Extensions.Logging.Abstractions;
+using Seedfall.Engine.Workings;
+using Seedfall.Planning.Plan;
+
+namespace Seedfall.Exchange.Paper;
+
+/// <summary>A plan as self-contained HTML: style inside, no script, nothing fetched. The PDF is printed from exactly this.</summary>
+public static class PaperHtml
+{
+    /// <summary>The full plan with the workings of every figure.</summary>
+    public static Task<string> FullPlan(RecoveryPlan plan, PaperSize size = PaperSize.Letter, UnitSystem first = UnitSystem.UsCustomary)
+    {
+        ArgumentNullException.ThrowIfNull(plan);
+        return Page($"Recovery plan {plan.Season}: {plan.LawnName}", size, typeof(FullPlan), new()
+        {
+            [nameof(Paper.FullPlan.Plan)] = plan,
+            [nameof(Paper.FullPlan.First)] = first,
+            [nameof(Paper.FullPlan.Appendix)] = true,
+        });
+    }
+
+    /// <summary>The owner's own printed plan.</summary>
+    public static Task<string> Handout(RecoveryPlan plan, PaperSize size = PaperSize.Letter, UnitSystem first = UnitSystem.UsCustomary)
+    {
+        ArgumentNullException.ThrowIfNull(plan);
+        return Page($"Your lawn {plan.Season}: {plan.LawnName}", size, typeof(Handout), new()
+        {
+            [nameof(Paper.Handout.Plan)] = plan,
+            [nameof(Paper.Handout.First)] = first,
+        });
+    }
+
+    private static async Task<string> Page(string title, PaperSize size, Type body, Dictionary<string, object?> parameters)
+    {
+        await using var services = new ServiceCollection().BuildServiceProvider();
+        await using var renderer = new HtmlRenderer(services, NullLoggerFactory.Instance);
+        RenderFragment content = builder =>
+        {
+            builder.OpenComponent(0, body);
+            builder.AddMultipleAttributes(1, parameters!);
+            builder.CloseComponent();
+        };
+        var page = ParameterView.FromDictionary(new Dictionary<string, object?>
+        {
+            [nameof(PaperPage.Title)] = title,
+            [nameof(PaperPage.Size)] = size,
+            [nameof(PaperPage.ChildContent)] = content,
+        });
+        return await renderer.Dispatcher.InvokeAsync(async () => (await renderer.RenderComponentAsync<PaperPage>(page)).ToHtmlString());
+    }
+}
