@@ -16,10 +16,19 @@ public sealed record WeatherHistory(
     IReadOnlyList<string> Sources,
     IReadOnlyList<string> Notes)
 {
+    private readonly WeatherDay[] _days = [.. Days];
+
     private readonly Dictionary<int, int> _indexByDayNumber = BuildIndex(Days);
 
+    /// <summary>Days in ascending order of date, no date twice; throws where they do not ascend.</summary>
+    public IReadOnlyList<WeatherDay> Days
+    {
+        get => _days;
+        init => (_days, _indexByDayNumber) = ([.. value], BuildIndex(value));
+    }
+
     /// <summary>The day, or null where it is missing.</summary>
-    public WeatherDay? Day(DateOnly date) => _indexByDayNumber.TryGetValue(date.DayNumber, out var i) ? Days[i] : null;
+    public WeatherDay? Day(DateOnly date) => _indexByDayNumber.TryGetValue(date.DayNumber, out var i) ? _days[i] : null;
 
     /// <summary>The days from first to last inclusive, or null where any is missing.</summary>
     public IReadOnlyList<WeatherDay>? Span(DateOnly first, DateOnly last)
@@ -30,18 +39,16 @@ public sealed record WeatherHistory(
         }
 
         var count = last.DayNumber - first.DayNumber + 1;
-        if (!_indexByDayNumber.TryGetValue(first.DayNumber, out var start) || start + count > Days.Count || Days[start + count - 1].Date != last)
+        if (!_indexByDayNumber.TryGetValue(first.DayNumber, out var start) || start + count > _days.Length || _days[start + count - 1].Date != last)
         {
             return null;
         }
 
-        return new ArraySegment<WeatherDay>(AsArray(), start, count);
+        return new ArraySegment<WeatherDay>(_days, start, count);
     }
 
     /// <summary>Calendar years with at least one day, ascending.</summary>
-    public IReadOnlyList<int> Years => [.. Days.Select(d => d.Date.Year).Distinct()];
-
-    private WeatherDay[] AsArray() => Days as WeatherDay[] ?? [.. Days];
+    public IReadOnlyList<int> Years => [.. _days.Select(d => d.Date.Year).Distinct()];
 
     private static Dictionary<int, int> BuildIndex(IReadOnlyList<WeatherDay> days)
     {
