@@ -34,4 +34,10 @@ public sealed record FieldGroup(string Legend, IReadOnlyList<Field> Fields)
 
     /// <summary>Folded away until opened; opened by itself where something inside is filled or wrong.</summary>
     public bool Folded { get; init; }
+
+    /// <summary>Stays folded although something inside is filled in; opened only where something is wrong.</summary>
+    public bool Closed { get; init; }
+
+    /// <summary>Shown without its legend, where the heading above already says it.</summary>
+    public bool Bare { get; init; }
 }

@@ -4,6 +4,7 @@ using Microsoft.AspNetCore.HostFiltering;
 using Microsoft.AspNetCore.Http.Features;
 using Microsoft.AspNetCore.ResponseCompression;
 using Microsoft.EntityFrameworkCore;
+using Seedfall.Exchange.Paper;
 using Seedfall.Web.Data;
 using Seedfall.Web.Layout;
 
@@ -79,6 +80,11 @@ internal static class HostSetup
         app.UseSizeLimits();
         app.UseAntiforgery();
         app.MapUnits();
+        app.MapGet(StampedFiles.PaperPath, (HttpContext http) =>
+        {
+            http.Response.Headers.CacheControl = StampedFiles.CacheFor(http.Request);
+            return Results.Text(PaperCss.Text, "text/css");
+        });
     }
 
     public static void UseCompressedFiles(this WebApplication app)
@@ -86,8 +92,7 @@ internal static class HostSetup
         app.UseResponseCompression();
         app.UseStaticFiles(new StaticFileOptions
         {
-            OnPrepareResponse = file => file.Context.Response.Headers.CacheControl =
-                file.Context.Request.Query.ContainsKey("v") ? "public, max-age=31536000, immutable" : "no-cache",
+            OnPrepareResponse = file => file.Context.Response.Headers.CacheControl = StampedFiles.CacheFor(file.Context.Request),
         });
     }
 }

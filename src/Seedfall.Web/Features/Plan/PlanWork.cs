@@ -21,7 +21,7 @@ public sealed record PlannedLawn(StoredLawn Stored, Choices Kept, Choices Asked,
 }
 
 /// <summary>Plans lawns. A plan is a function of its inputs, so a plan made once is kept while those inputs are the same.</summary>
-internal sealed class PlanWork(IDbContextFactory<SeedfallDb> contexts, Writer writer, WeatherShelf shelf, TradeTables trade, TimeProvider clock) : IDisposable
+internal sealed class PlanWork(IDbContextFactory<SeedfallDb> contexts, Writer writer, WeatherShelf shelf, TradeTables trade, TimeProvider clock, ILogger<PlanWork> log) : IDisposable
 {
     private const int KeptPlans = 48;
     private readonly MemoryCache _plans = new(new MemoryCacheOptions { SizeLimit = KeptPlans });
@@ -72,6 +72,12 @@ internal sealed class PlanWork(IDbContextFactory<SeedfallDb> contexts, Writer wr
         catch (ArgumentException e)
         {
             return new(stored, kept, wanted, null, e.Message);
+        }
+        catch (Exception e)
+        {
+            // One lawn that cannot be planned must not take the desk and all other lawns with it.
+            log.LogError(e, "The plan of {Lawn} for {Season} failed", stored.Row.Id, wanted.Season);
+            return new(stored, kept, wanted, null, "The fault is on our side and was written to the log.");
         }
         finally
         {
