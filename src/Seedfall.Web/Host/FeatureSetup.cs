@@ -1,6 +1,7 @@
 using Seedfall.Exchange.Catalog;
 using Seedfall.Web.Features.Lawns;
 using Seedfall.Web.Features.Plan;
+using Seedfall.Web.Features.TakeAway;
 using Seedfall.Web.Features.TakeOn;
 using Seedfall.Web.Features.Weather;
 
@@ -18,5 +19,6 @@ internal static class FeatureSetup
         builder.Services.AddSingleton<PlanWork>();
         builder.Services.AddSingleton<Desk>();
         builder.Services.AddSingleton<DemoLoading>();
+        builder.Services.AddSingleton<Taking>();
     }
 }

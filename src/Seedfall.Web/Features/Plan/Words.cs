@@ -15,6 +15,13 @@ internal static class Words
         _ => throw new ArgumentOutOfRangeException(nameof(kind), kind, "is not a verdict"),
     };
 
+    /// <summary>The verdict's sentence after its word, which often opens it.</summary>
+    public static string Rest(Verdict verdict)
+    {
+        var word = Of(verdict.Kind);
+        return verdict.Sentence.StartsWith(word, StringComparison.Ordinal) ? verdict.Sentence[word.Length..] : ": " + verdict.Sentence;
+    }
+
     /// <summary>Style class: red is kept for stop.</summary>
     public static string Class(VerdictKind kind) => kind is VerdictKind.Recover or VerdictKind.StartOver ? "on" : "stop";
 

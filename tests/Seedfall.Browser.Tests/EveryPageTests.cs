@@ -1,0 +1,95 @@
+using System.Text.RegularExpressions;
+
+namespace Seedfall.Browser.Tests;
+
+/// <summary>Every page, at both widths: nothing bars anyone, nothing is written to the console, nothing comes from elsewhere.</summary>
+public sealed class EveryPageTests(RunningApp app)
+{
+    private static readonly string[] Plain = ["/", "/lawns/new", "/lawns/from-file", "/weather", "/weather/1"];
+
+    private static readonly string[] OfALawn =
+    [
+        "", "/notes", "/weather", "/take-away", "/remove", "/notes/place", "/notes/patches/1", "/notes/patches/new", "/notes/soil", "/notes/sprayed/new", "/notes/tap", "/notes/sets/1",
+        "/notes/hours/new", "/notes/equipment", "/notes/seed/new", "/notes/starter", "/notes/late-feed", "/notes/pre-emergent", "/notes/partners/new", "/notes/cover", "/notes/prices", "/notes/rules",
+    ];
+
+    [Theory]
+    [InlineData("phone")]
+    [InlineData("desk")]
+    public async Task Plain_pages(string size)
+    {
+        await using var window = await Window.Open(app, size);
+        foreach (var path in Plain)
+        {
+            await Look(window, path, path == "/" ? "desk" : path.Trim('/').Replace('/', '-'));
+        }
+
+        window.NoFaults();
+    }
+
+    [Theory]
+    [InlineData("phone")]
+    [InlineData("desk")]
+    public async Task Pages_of_a_lawn(string size)
+    {
+        await using var window = await Window.Open(app, size);
+        var lawns = await Lawns(window);
+        foreach (var path in OfALawn)
+        {
+            await Look(window, lawns[0] + path, "lawn" + path.Replace('/', '-'));
+        }
+
+        window.NoFaults();
+    }
+
+    [Theory]
+    [InlineData("phone")]
+    [InlineData("desk")]
+    public async Task Plans_of_every_verdict_in_both_systems(string size)
+    {
+        await using var window = await Window.Open(app, size);
+        var lawns = await Lawns(window);
+        Assert.Equal(3, lawns.Count);
+        foreach (var (lawn, number) in lawns.Select((l, i) => (l, i + 1)))
+        {
+            await Look(window, lawn, $"plan-{number}");
+        }
+
+        await window.Page.GetByRole(Microsoft.Playwright.AriaRole.Button, new() { Name = "Show metric units first" }).ClickAsync();
+        await Look(window, lawns[0], "plan-metric");
+        await Look(window, lawns[0] + "?seedDown=2026-09-12", "plan-what-if");
+        window.NoFaults();
+    }
+
+    [Theory]
+    [InlineData("phone")]
+    [InlineData("desk")]
+    public async Task Pages_with_something_to_put_right(string size)
+    {
+        await using var window = await Window.Open(app, size);
+        await window.Go("/lawns/new");
+        await window.Page.GetByRole(Microsoft.Playwright.AriaRole.Button, new() { Name = "Take it on" }).ClickAsync();
+        await window.Picture("new-refused");
+        await window.NothingBars();
+        var lawn = (await Lawns(window))[0];
+        await window.Page.GotoAsync(lawn + "?seedDown=never");
+        await window.Picture("what-if-refused");
+        await window.NothingBars();
+        window.NoFaults();
+    }
+
+    private static async Task Look(Window window, string path, string name)
+    {
+        await window.Go(path);
+        await window.Picture(name);
+        await window.NothingBars();
+    }
+
+    /// <summary>The demo's lawns, in the order of the desk.</summary>
+    private static async Task<IReadOnlyList<string>> Lawns(Window window)
+    {
+        await window.Go("/");
+        var desk = await window.Page.ContentAsync();
+        return [.. Regex.Matches(desk, "href=\"(/lawns/[^\"]*invente[^\"]*)\"").Select(m => m.Groups[1].Value).Distinct()];
+    }
+}

@@ -1,0 +1,99 @@
+using Microsoft.Playwright;
+
+namespace Seedfall.Browser.Tests;
+
+/// <summary>One browser window: what went wrong in it, and what a person does in it.</summary>
+internal sealed class Window : IAsyncDisposable
+{
+    private static readonly string AxeSource = File.ReadAllText(Checkout.Axe);
+
+    private readonly IBrowserContext _context;
+    private readonly List<string> _faults = [];
+
+    private Window(IBrowserContext context, IPage page, string size)
+    {
+        (_context, Page, Size) = (context, page, size);
+        page.Console += (_, message) =>
+        {
+            // A refused form answers with status 422 or 409, which the browser notes by itself.
+            if (message.Type is "error" or "warning" && !message.Text.Contains("status of 422", StringComparison.Ordinal) && !message.Text.Contains("status of 409", StringComparison.Ordinal))
+            {
+                _faults.Add($"{page.Url}: {message.Type}: {message.Text}");
+            }
+        };
+        page.PageError += (_, error) => _faults.Add($"{page.Url}: {error}");
+        page.RequestFailed += (_, request) => _faults.Add($"{request.Url}: {request.Failure}");
+        page.Request += (_, request) =>
+        {
+            if (!request.Url.StartsWith("http://127.0.0.1", StringComparison.Ordinal) && !request.Url.StartsWith("data:", StringComparison.Ordinal))
+            {
+                _faults.Add($"something was asked for elsewhere: {request.Url}");
+            }
+        };
+    }
+
+    public IPage Page { get; }
+
+    public string Size { get; }
+
+    public static async Task<Window> Open(RunningApp app, string size, bool script = true)
+    {
+        var (width, height) = size == "phone" ? (390, 844) : (1280, 900);
+        var context = await app.Browser.NewContextAsync(new()
+        {
+            BaseURL = app.Address,
+            ViewportSize = new() { Width = width, Height = height },
+            JavaScriptEnabled = script,
+            AcceptDownloads = true,
+            Locale = "en-US",
+        });
+        context.SetDefaultTimeout(120_000);
+        return new Window(context, await context.NewPageAsync(), size);
+    }
+
+    public async Task Go(string path)
+    {
+        var answer = await Page.GotoAsync(path);
+        Assert.True(answer!.Ok, $"{path}: {answer.Status}");
+    }
+
+    /// <summary>Nothing in the console, no broken policy, nothing fetched from elsewhere.</summary>
+    public void NoFaults() => Assert.Empty(_faults);
+
+    /// <summary>axe finds nothing, in WCAG 2.2 A and AA with 7:1 contrast, with everything that folds open; and nothing runs off the side.</summary>
+    public async Task NothingBars()
+    {
+        var over = await Page.EvaluateAsync<int>("() => document.documentElement.scrollWidth - document.documentElement.clientWidth");
+        Assert.True(over <= 0, $"{Page.Url} at {Size}: {over} px run off the side");
+        await Axe("as it opens");
+        await Page.EvaluateAsync("() => document.querySelectorAll('details').forEach(d => d.open = true)");
+        await Axe("with all unfolded");
+    }
+
+    /// <summary>Keeps a picture of the whole page where SEEDFALL_PICTURES names a folder.</summary>
+    public async Task Picture(string name)
+    {
+        if (Environment.GetEnvironmentVariable("SEEDFALL_PICTURES") is { Length: > 0 } folder)
+        {
+            await Page.ScreenshotAsync(new() { Path = Path.Combine(folder, $"{name}-{Size}.png"), FullPage = true });
+        }
+    }
+
+    public ValueTask DisposeAsync() => _context.DisposeAsync();
+
+    private async Task Axe(string state)
+    {
+        await Page.EvaluateAsync(AxeSource);
+        var found = await Page.EvaluateAsync<string[]>(
+            """
+            async () => {
+              const result = await axe.run(document, {
+                runOnly: { type: 'tag', values: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'] },
+                rules: { 'color-contrast-enhanced': { enabled: true }, 'target-size': { enabled: true } },
+              });
+              return result.violations.flatMap(v => v.nodes.slice(0, 5).map(n => `${v.id}: ${v.help}: ${n.target.join(' ')}: ${n.any.concat(n.all).map(c => c.message).join('; ')}`));
+            }
+            """);
+        Assert.True(found.Length == 0, $"{Page.Url} at {Size}, {state}:\n{string.Join('\n', found)}");
+    }
+}
