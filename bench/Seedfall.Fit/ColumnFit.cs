@@ -24,7 +24,7 @@ internal sealed class ColumnFit
     private readonly List<(string Station, Season Season)> _seasons = [];
     private Dictionary<string, Sums> _sums = [];
 
-    /// <summary>Seasons May to November of every <paramref name="everyYears"/>th year, run to an optimum over all stations.</summary>
+    /// <summary>Twelve months to November of every <paramref name="everyYears"/>th year, run to an optimum over all stations.</summary>
     internal ColumnFit(IEnumerable<StationWeather> stations, int everyYears, int iterations)
     {
         foreach (var station in stations)
@@ -32,7 +32,7 @@ internal sealed class ColumnFit
             var history = new WeatherHistory(station.Place, station.Name, station.Days, [], []);
             foreach (var year in history.Years.Where(y => y % everyYears == 0))
             {
-                if (history.Span(new DateOnly(year, 5, 1), new DateOnly(year, 11, 30)) is { } span && span.Any(StationWeather.Scored))
+                if (history.Span(new DateOnly(year - 1, 12, 1), new DateOnly(year, 11, 30)) is { } span && span.Any(StationWeather.Scored))
                 {
                     _seasons.Add((station.Name, new Season(station, [.. span])));
                 }

@@ -25,9 +25,15 @@ internal sealed class LeftOutFit
         _full = [.. histories.Select(h => StationWeather.Of(h, InputSet.Full, FirstYear))];
         _extremes = [.. histories.Select(h => StationWeather.Of(h, InputSet.Extremes, FirstYear))];
         _estimates = new EstimateFit(_full);
-        var fit = keptColumn is null ? new ColumnFit(_full, everyYears, iterations) : null;
+        var fit = keptColumn is null ? new ColumnFit(_full.Concat(_extremes.Select(Estimated)), everyYears, iterations) : null;
         _column = station => keptColumn ?? fit!.Without(station);
     }
+
+    /// <summary>A plain station's days with what it lacks estimated: the column must do well with both.</summary>
+    private StationWeather Estimated(StationWeather station) => station with
+    {
+        Days = DayEstimates.Complete(station.Days, station.Climate, station.Place.LatitudeDeg, _estimates.Without(station.Name)),
+    };
 
     /// <summary>Constants fitted without a station; null for all stations. Error figures are empty.</summary>
     internal SoilHeatConstants Without(string? station)

@@ -8,7 +8,7 @@ namespace Seedfall.Fit;
 /// <summary>Ridge fits of the regression and of the product for given estimates and column numbers.</summary>
 internal sealed class ProductFit
 {
-    internal const double Ridge = 100.0;
+    internal const double Ridge = 30.0;
 
     private readonly RidgeFit _regression = new(RegressionFeatures.Names.Count);
     private readonly RidgeFit _product = new(SoilMethods.ProductFeatureCount);

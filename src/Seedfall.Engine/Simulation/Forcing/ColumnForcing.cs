@@ -14,9 +14,9 @@ public sealed class ColumnForcing
     private ColumnForcing(HourlyWeather weather, double pressureKPa)
     {
         (Weather, PressureKPa) = (weather, pressureKPa);
-        ClearEmissivity = new double[weather.Hours];
-        BlackBodyWm2 = new double[weather.Hours];
+        ClearEmissivity = new double[weather.DayCount];
         CloudShare = new double[weather.DayCount];
+        BlackBodyWm2 = new double[weather.Hours];
     }
 
     /// <summary>The hours.</summary>
@@ -25,7 +25,7 @@ public sealed class ColumnForcing
     /// <summary>Mean air pressure, kPa.</summary>
     public double PressureKPa { get; }
 
-    /// <summary>Emissivity of the sky without clouds, by the hour (Brutsaert 1975).</summary>
+    /// <summary>Emissivity of the sky without clouds, by the day at its mean air and vapor (Brutsaert 1975).</summary>
     public double[] ClearEmissivity { get; }
 
     /// <summary>Black-body emission at air temperature, W m-2, by the hour.</summary>
@@ -42,11 +42,11 @@ public sealed class ColumnForcing
         for (var d = 0; d < weather.DayCount; d++)
         {
             forcing.CloudShare[d] = Cloud(weather, d, place);
+            forcing.ClearEmissivity[d] = SkyEmissivity.Brutsaert(Mean(weather.AirC, d), Mean(weather.VaporKPa, d));
         }
 
         for (var h = 0; h < weather.Hours; h++)
         {
-            forcing.ClearEmissivity[h] = SkyEmissivity.Brutsaert(weather.AirC[h], weather.VaporKPa[h]);
             forcing.BlackBodyWm2[h] = Longwave.BlackBodyWm2(weather.AirC[h]);
         }
 
@@ -71,18 +71,23 @@ public sealed class ColumnForcing
     private static void Shift(HourlyWeather weather, int day, double meanC)
     {
         var air = weather.AirC.AsSpan(24 * day, 24);
-        double sum = 0;
-        foreach (var hour in air)
-        {
-            sum += hour;
-        }
-
-        var shift = meanC - (sum / 24.0);
+        var shift = meanC - Mean(weather.AirC, day);
         for (var h = 0; h < 24; h++)
         {
             air[h] += shift;
             weather.VaporKPa[(24 * day) + h] = Math.Min(weather.VaporKPa[(24 * day) + h], Humidity.SaturationVaporPressureCore(air[h]));
         }
+    }
+
+    private static double Mean(double[] hours, int day)
+    {
+        double sum = 0;
+        for (var h = 24 * day; h < 24 * (day + 1); h++)
+        {
+            sum += hours[h];
+        }
+
+        return sum / 24.0;
     }
 
     private static double Cloud(HourlyWeather weather, int day, Place place)

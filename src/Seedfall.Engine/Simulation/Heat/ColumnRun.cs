@@ -11,7 +11,8 @@ public static class ColumnRun
     private const double StartFilled = 0.7;
     private const double ThatchConductivityWmK = 0.12;
     private const double MulchConductivityWmK = 0.08;
-    private const double SnowResistanceM2KW = 0.3;
+    private const double SnowResistanceM2KWPerMm = 0.025;
+    private const double MostSnowResistanceM2KW = 2.0;
 
     /// <summary>Daily mean at 5 cm, degC, for each day of the forcing; starts from the usual year of the place.</summary>
     public static void DailyMeanC(
@@ -88,11 +89,11 @@ public static class ColumnRun
     {
         var weather = forcing.Weather;
         var cloud = Math.Min(1.0, parameters.CloudFactor * forcing.CloudShare[day]);
+        var emissivity = cloud + ((1.0 - cloud) * Math.Min(1.0, forcing.ClearEmissivity[day] + parameters.SkyOffset));
         double sum = 0, lost = 0;
         for (var h = 24 * day; h < 24 * (day + 1); h++)
         {
             var before = column.At5CmC;
-            var emissivity = cloud + ((1.0 - cloud) * Math.Min(1.0, forcing.ClearEmissivity[h] + parameters.SkyOffset));
             var solar = weather.SolarWm2[h];
             var step = column.Step(
                 new SurfaceWeather
@@ -122,7 +123,7 @@ public static class ColumnRun
         SoilAlbedo = 0.20 - (0.10 * water.Filled),
         CoverResistanceM2KW = (site.Thatch.Millimeters * 1e-3 / ThatchConductivityWmK)
             + (site.Mulch.Millimeters * 1e-3 / MulchConductivityWmK)
-            + (SnowResistanceM2KW * snow.CoverShare),
+            + Math.Min(MostSnowResistanceM2KW, SnowResistanceM2KWPerMm * snow.WaterMm),
         SnowShare = snow.CoverShare,
     };
 }
