@@ -50,7 +50,7 @@ internal sealed class EstimateFit
                 continue;
             }
 
-            DayEstimates.Features(station.Days, d, station.Climate, station.Place.LatitudeDeg, features);
+            DayEstimates.Features(station.Days, d, station.Climate, station.Place, features);
             if (day.SolarMJ is { } sun)
             {
                 fits[0].Add(features, sun / (ClearShare * SolarGeometry.ExtraterrestrialDailyMJ(station.Place.LatitudeDeg, day.Date.DayOfYear)));

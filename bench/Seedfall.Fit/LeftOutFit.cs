@@ -32,7 +32,7 @@ internal sealed class LeftOutFit
     /// <summary>A plain station's days with what it lacks estimated: the column must do well with both.</summary>
     private StationWeather Estimated(StationWeather station) => station with
     {
-        Days = DayEstimates.Complete(station.Days, station.Climate, station.Place.LatitudeDeg, _estimates.Without(station.Name)),
+        Days = DayEstimates.Complete(station.Days, station.Climate, station.Place, _estimates.Without(station.Name)),
     };
 
     /// <summary>Constants fitted without a station; null for all stations. Error figures are empty.</summary>

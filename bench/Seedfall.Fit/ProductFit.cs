@@ -27,7 +27,7 @@ internal sealed class ProductFit
 
     private void Add(StationWeather station, DayEstimateModels estimates, HeatParameters parameters)
     {
-        var days = DayEstimates.Complete(station.Days, station.Climate, station.Place.LatitudeDeg, estimates);
+        var days = DayEstimates.Complete(station.Days, station.Climate, station.Place, estimates);
         var column = ColumnRun.DailyMeanC(days, station.Place, station.Climate, SoilTempSite.Reference, parameters);
         var rows = SoilMethods.ProductFeatures(days, station.Place, station.Climate, column);
         for (var d = 0; d < days.Length; d++)

@@ -3,46 +3,41 @@ using System.Text.Json;
 using Seedfall.Engine.Simulation;
 using Seedfall.Engine.Simulation.Forcing;
 using Seedfall.Engine.Validation;
-using Seedfall.Engine.Weather;
 using Seedfall.Fit;
 
-// Fits the constants of soil temperature and writes them with their leave-one-station-out errors.
+// Fits the constants of soil temperature and validates them on stations left out of the fit.
 //   dotnet run -c Release --project bench/Seedfall.Fit -- [STATIONS_DIR] [--date YYYY-MM-DD] [--keep-column]
-// Writes data/soil-heat.json and docs/validation/soil-left-out.json; some minutes on one core.
-// --keep-column takes the column's numbers from the present data/soil-heat.json for every fit: seconds, for trying
-// features; its errors are then not left out for the column.
+// Writes data/soil-heat.json, docs/validation/soil-left-out.json and the soil section of docs/validation.md; two minutes on
+// one core. --keep-column takes the column's numbers from the present data/soil-heat.json for every fit, for trying
+// features; its errors are then not left out for the column, and nothing is written.
 var folder = args.FirstOrDefault(a => !a.StartsWith('-') && Directory.Exists(a))
     ?? Path.Combine(Environment.GetEnvironmentVariable("SEEDFALL_DATA") ?? throw new InvalidOperationException("SEEDFALL_DATA is not set and no folder was given"), "uscrn_daily");
 var dateAt = Array.IndexOf(args, "--date");
 var date = dateAt >= 0 ? DateOnly.ParseExact(args[dateAt + 1], "yyyy-MM-dd", CultureInfo.InvariantCulture) : DateOnly.FromDateTime(DateTime.UtcNow);
-var kept = args.Contains("--keep-column") ? SoilHeatConstants.Shipped.Column : null;
+var trial = args.Contains("--keep-column");
 
 var histories = StationFiles.Read(folder);
-var fit = new LeftOutFit(histories, date, everyYears: 4, iterations: 5, kept);
+var fit = new LeftOutFit(histories, date, everyYears: 4, iterations: 5, trial ? SoilHeatConstants.Shipped.Column : null);
 var constants = fit.Without(null);
 Console.WriteLine(JsonSerializer.Serialize(constants.Column));
 
-var reports = new Dictionary<InputSet, List<SoilScoreReport>> { [InputSet.Full] = [], [InputSet.Extremes] = [] };
+var outcomes = new Dictionary<InputSet, List<StationOutcome>> { [InputSet.Full] = [], [InputSet.Extremes] = [] };
 foreach (var history in histories)
 {
     var without = fit.Without(history.StationName);
-    foreach (var (inputs, list) in reports)
+    foreach (var (inputs, list) in outcomes)
     {
-        list.Add(SoilValidation.Score([history], without, inputs));
+        list.Add(StationOutcome.Of(history, without, inputs));
     }
 
-    Console.WriteLine($"{history.StationName}: {string.Join("; ", reports.Select(r => $"{r.Key} {string.Join(' ', r.Value[^1].Pooled.Methods.Select(m => string.Create(CultureInfo.InvariantCulture, $"{m.Key} {m.Value.Rmse:F3}")))}"))}");
+    Console.WriteLine($"{history.StationName}: {string.Join("; ", outcomes.Select(o => $"{o.Key} {Line(o.Value[^1])}"))}");
 }
 
 constants = constants with
 {
-    Full = constants.Full with { LeftOut = Pool(histories, reports[InputSet.Full]) },
-    Extremes = constants.Extremes with { LeftOut = Pool(histories, reports[InputSet.Extremes]) },
+    Full = constants.Full with { LeftOut = Pooled(outcomes[InputSet.Full]) },
+    Extremes = constants.Extremes with { LeftOut = Pooled(outcomes[InputSet.Extremes]) },
 };
-File.WriteAllText("data/soil-heat.json", JsonSerializer.Serialize(constants, SoilHeatConstants.Json) + "\n");
-Directory.CreateDirectory("docs/validation");
-var leftOut = reports.ToDictionary(r => r.Key, r => r.Value.SelectMany(x => x.Stations).ToDictionary(s => s.Station, s => s.Methods));
-File.WriteAllText("docs/validation/soil-left-out.json", JsonSerializer.Serialize(new { date, pooled = new { full = constants.Full.LeftOut, extremes = constants.Extremes.LeftOut }, stations = leftOut }, SoilHeatConstants.Json) + "\n");
 foreach (var (inputs, models) in new[] { (InputSet.Full, constants.Full), (InputSet.Extremes, constants.Extremes) })
 {
     foreach (var (method, e) in models.LeftOut)
@@ -51,13 +46,16 @@ foreach (var (inputs, models) in new[] { (InputSet.Full, constants.Full), (Input
     }
 }
 
-static Dictionary<string, ErrorSummary> Pool(IReadOnlyList<WeatherHistory> histories, List<SoilScoreReport> reports) => SoilScoreMethods.All
-    .Select(m => (Method: m, Each: reports.SelectMany(r => r.Stations).Where(s => s.Methods.ContainsKey(m)).Select(s => s.Methods[m]).ToList()))
-    .Where(m => m.Each.Count > 0)
-    .ToDictionary(m => m.Method, m => Pooled(m.Each));
-
-static ErrorSummary Pooled(List<ErrorSummary> each)
+if (!trial)
 {
-    var n = each.Sum(e => e.N);
-    return new ErrorSummary(n, Math.Sqrt(each.Sum(e => e.N * e.Rmse * e.Rmse) / n), each.Sum(e => e.N * e.Mae) / n, each.Sum(e => e.N * e.Bias) / n);
+    Directory.CreateDirectory("docs/validation");
+    File.WriteAllText("data/soil-heat.json", JsonSerializer.Serialize(constants, SoilHeatConstants.Json) + "\n");
+    var stations = outcomes.ToDictionary(o => o.Key, o => o.Value.ToDictionary(s => s.Station, s => s.Methods.ToDictionary(m => m.Key, m => m.Value.Summary())));
+    File.WriteAllText("docs/validation/soil-left-out.json", JsonSerializer.Serialize(new { date, pooled = new { full = constants.Full.LeftOut, extremes = constants.Extremes.LeftOut }, stations }, SoilHeatConstants.Json) + "\n");
+    ValidationPage.Write("docs/validation.md", constants, outcomes.ToDictionary(o => o.Key, o => (IReadOnlyList<StationOutcome>)o.Value));
 }
+
+static string Line(StationOutcome outcome) => string.Join(' ', outcome.Methods.Select(m => string.Create(CultureInfo.InvariantCulture, $"{m.Key} {m.Value.Summary()?.Rmse:F3}")));
+
+static Dictionary<string, ErrorSummary> Pooled(List<StationOutcome> outcomes) => SoilScoreMethods.All
+    .ToDictionary(m => m, m => ValidationPage.Merge(outcomes.Select(o => o.Methods[m]))!);

@@ -44,7 +44,7 @@ public static class SoilMethods
     /// <param name="constants">Fitted numbers.</param>
     public static SoilMethodValues At5Cm(IReadOnlyList<WeatherDay> days, Place place, PlaceClimate climate, InputSet inputs, SoilHeatConstants constants)
     {
-        var complete = DayEstimates.Complete(days, climate, place.LatitudeDeg, constants.Estimates);
+        var complete = DayEstimates.Complete(days, climate, place, constants.Estimates);
         var column = ColumnRun.DailyMeanC(complete, place, climate, SoilTempSite.Reference, constants.Column);
         var rows = ProductFeatures(complete, place, climate, column);
         var models = constants.For(inputs);

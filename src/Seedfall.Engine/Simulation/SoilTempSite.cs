@@ -14,8 +14,8 @@ public sealed record SoilTempSite
     /// <summary>Share of the day's sun kept off by trees and buildings.</summary>
     public Fraction Shade { get; init; }
 
-    /// <summary>Share of the ground without living or dead cover.</summary>
-    public Fraction Bare { get; init; }
+    /// <summary>Share of the ground without living or dead cover; null: natural grass, sparser the drier the place.</summary>
+    public Fraction? Bare { get; init; }
 
     /// <summary>Thatch, as a depth.</summary>
     public Depth Thatch { get; init; }

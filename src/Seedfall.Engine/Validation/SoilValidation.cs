@@ -21,7 +21,7 @@ public static class SoilValidation
         foreach (var station in stations)
         {
             var notes = new List<string>();
-            var tallies = Tallies(station, constants, inputs, notes);
+            var tallies = StationTrial.Of(station, constants, inputs, notes) is { } trial ? Tallies(trial) : NewTallies();
             foreach (var (method, tally) in tallies)
             {
                 pooled[method].Add(tally);
@@ -34,42 +34,19 @@ public static class SoilValidation
     }
 
     /// <summary>Errors of every method at one station.</summary>
-    public static IReadOnlyDictionary<string, ErrorTally> Tallies(WeatherHistory station, SoilHeatConstants constants, InputSet? inputs, ICollection<string> notes)
+    public static IReadOnlyDictionary<string, ErrorTally> Tallies(StationTrial trial)
     {
         var tallies = NewTallies();
-        if (station.Station is not { } place || station.Days.Count == 0)
-        {
-            notes.Add("not scored: the files give no position or no days");
-            return tallies;
-        }
-
-        var use = MeasuredSoil.ScoredDays(station.Days, place.LatitudeDeg, out var stuck);
-        if (stuck > 0)
-        {
-            notes.Add($"{stuck} days left out: the soil probe stood at one value for {MeasuredSoil.StuckDays} days or more");
-        }
-
-        if (!use.Contains(true))
-        {
-            notes.Add("not scored: no measured soil temperature in season");
-            return tallies;
-        }
-
-        Add(tallies, station.Days, use, Methods(station.Days, place, constants, inputs));
+        Add(tallies, trial);
         return tallies;
-    }
-
-    private static SoilMethodValues Methods(IReadOnlyList<WeatherDay> days, Place place, SoilHeatConstants constants, InputSet? inputs)
-    {
-        var given = inputs == InputSet.Extremes ? [.. days.Select(OnlyExtremes)] : days;
-        return SoilMethods.At5Cm(given, place, PlaceClimate.FromHistory(given, place), inputs ?? InputSets.Of(given), constants);
     }
 
     /// <summary>The day as a plain thermometer-and-rain station would report it.</summary>
     public static WeatherDay OnlyExtremes(WeatherDay day) => new(day.Date, day.TmaxC, day.TminC, day.RainMm) { Soil5CmC = day.Soil5CmC };
 
-    private static void Add(Dictionary<string, ErrorTally> tallies, IReadOnlyList<WeatherDay> days, bool[] use, SoilMethodValues methods)
+    private static void Add(Dictionary<string, ErrorTally> tallies, StationTrial trial)
     {
+        var (days, use, methods) = (trial.Days, trial.Use, trial.Methods);
         var air = SoilBaselines.Air7(days);
         var climatology = SoilBaselines.ClimatologyOfOtherYears(days, use);
         for (var d = 0; d < days.Count; d++)

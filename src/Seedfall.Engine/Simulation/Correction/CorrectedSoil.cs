@@ -62,7 +62,7 @@ public sealed record CorrectedSoil(
     /// <summary>The model at hour and depth: the column there, moved by what the product differs from the column that day.</summary>
     private static double?[] ModelAt(SoilTemperatureSeries series, Place place, SoilTempSite site, List<ProbeReading> readings, SoilHeatConstants constants)
     {
-        var days = DayEstimates.Complete(series.Days, series.Climate, place.LatitudeDeg, constants.Estimates);
+        var days = DayEstimates.Complete(series.Days, series.Climate, place, constants.Estimates);
         var column = ColumnRun.DailyMeanC(days, place, series.Climate, site, constants.Column);
         var byDay = series.Days.Select((day, d) => (day.Date, Mean: series.DailyMeanC[d], Shift: series.DailyMeanC[d] - column[d])).ToDictionary(d => d.Date);
         var moments = readings.Select(r => new SoilMoment(r.Date, r.Hour ?? 12.0, r.Depth.Millimeters / 1000.0)).ToList();

@@ -23,17 +23,18 @@ public static class DayEstimates
     private const double WetDayMm = 1.0;
     private const double TraceMm = 0.2;
     private const double HeavyMm = 15.0;
+    private const double HighestM = 1700.0;
 
     /// <summary>What the estimates look at, in order.</summary>
     public static IReadOnlyList<string> FeatureNames { get; } =
     [
         "rangeOverUsual", "rangeOverUsualSquared", "rootRange", "range", "wet", "trace", "rain", "wetBefore", "wetAfter",
-        "seasonCos", "seasonSin", "aridity", "tminAfter", "tmaxBefore", "rangeSeason", "usualRange", "tmin", "tmaxAfter",
-        "wetRange", "aridRange",
+        "seasonCos", "seasonSin", "aridity", "tminBefore", "tminAfter", "tmaxBefore", "tmaxAfter", "tmin", "wetRange",
+        "elevation", "rangeDaylight",
     ];
 
     /// <summary>The days with every absent mean, sun and humidity filled.</summary>
-    public static WeatherDay[] Complete(IReadOnlyList<WeatherDay> days, PlaceClimate climate, double latitudeDeg, DayEstimateModels models)
+    public static WeatherDay[] Complete(IReadOnlyList<WeatherDay> days, PlaceClimate climate, Place place, DayEstimateModels models)
     {
         var complete = new WeatherDay[days.Count];
         Span<double> features = stackalloc double[FeatureNames.Count];
@@ -42,8 +43,8 @@ public static class DayEstimates
             var day = days[d];
             if (day.MeanC is null || day.SolarMJ is null || ActualVapor.RouteFor(day) == VaporRoute.LowestTemperature)
             {
-                Features(days, d, climate, latitudeDeg, features);
-                day = Filled(day, features, latitudeDeg, models);
+                Features(days, d, climate, place, features);
+                day = Filled(day, features, place.LatitudeDeg, models);
             }
 
             complete[d] = day;
@@ -53,14 +54,14 @@ public static class DayEstimates
     }
 
     /// <summary>Writes the features of one day, <see cref="FeatureNames"/>.Count of them; at an end or a hole the day is its own neighbor.</summary>
-    public static void Features(IReadOnlyList<WeatherDay> days, int index, PlaceClimate climate, double latitudeDeg, Span<double> values)
+    public static void Features(IReadOnlyList<WeatherDay> days, int index, PlaceClimate climate, Place place, Span<double> values)
     {
         var day = days[index];
         var before = Neighbor(days, index, -1);
         var after = Neighbor(days, index, 1);
         var range = Math.Max(0.0, day.TmaxC - (0.5 * (day.TminC + after.TminC)));
         var relative = Math.Clamp(range / climate.UsualRangeC, 0.0, 2.0);
-        var season = SeasonAngle.Rad(day.Date, latitudeDeg);
+        var season = SeasonAngle.Rad(day.Date, place.LatitudeDeg);
         var wet = Flag(day.RainMm >= WetDayMm);
         var aridity = Math.Clamp(climate.AridityLog, -1.5, 0.5);
         values[0] = relative;
@@ -75,14 +76,14 @@ public static class DayEstimates
         values[9] = Math.Cos(season);
         values[10] = Math.Sin(season);
         values[11] = aridity;
-        values[12] = after.TminC - day.TminC;
-        values[13] = before.TmaxC - day.TmaxC;
-        values[14] = (day.TmaxC - day.TminC) * Math.Cos(season);
-        values[15] = climate.UsualRangeC;
+        values[12] = before.TminC - day.TminC;
+        values[13] = after.TminC - day.TminC;
+        values[14] = before.TmaxC - day.TmaxC;
+        values[15] = after.TmaxC - day.TmaxC;
         values[16] = day.TminC;
-        values[17] = after.TmaxC - day.TmaxC;
-        values[18] = wet * relative;
-        values[19] = aridity * relative;
+        values[17] = wet * relative;
+        values[18] = Math.Clamp(place.ElevationM, 0.0, HighestM) / 1000.0;
+        values[19] = (day.TmaxC - day.TminC) * (SolarGeometry.DaylightHours(place.LatitudeDeg, day.Date.DayOfYear) - 12.0);
     }
 
     private static WeatherDay Filled(WeatherDay day, ReadOnlySpan<double> features, double latitudeDeg, DayEstimateModels models)

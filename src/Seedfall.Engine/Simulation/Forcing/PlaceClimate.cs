@@ -19,6 +19,8 @@ public sealed record PlaceClimate(double MeanAirC, double CosineC, double SineC,
     private const double PriorVarianceC2 = 9.0;
     private const double MonthVarianceC2 = 0.25;
 
+    private const double HumidAridityLog = -0.4;
+    private const double DriestDeficit = 1.1;
     private const double AssumedRangeC = 11.5;
     private const double LeastRangeC = 3.0;
 
@@ -27,6 +29,9 @@ public sealed record PlaceClimate(double MeanAirC, double CosineC, double SineC,
 
     /// <summary>True where part of the usual year had to be assumed from latitude and elevation.</summary>
     public bool Assumed => MonthsKnown < 11;
+
+    /// <summary>How much drier the place is than humid grassland: 0 for humid, 1.1 at most, so that nothing is extrapolated beyond the driest fitted place.</summary>
+    public double DrynessDeficit => Math.Clamp(HumidAridityLog - AridityLog, 0.0, DriestDeficit);
 
     /// <summary>Half the difference between the warmest and the coldest of the annual wave, degC.</summary>
     public double AmplitudeC => Math.Sqrt((CosineC * CosineC) + (SineC * SineC));

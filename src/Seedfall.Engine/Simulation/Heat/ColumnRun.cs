@@ -26,10 +26,11 @@ public static class ColumnRun
         var column = HeatColumn.AtUsualYear(parameters, soil, climate, SeasonAngle.Rad(forcing.Weather.FirstDay, place.LatitudeDeg));
         var water = new RootZoneWater(parameters.RootWaterMm, StartFilled);
         var snow = default(SnowStore);
+        var bare = site.Bare?.Value ?? Math.Min(1.0, parameters.DryBareness * climate.DrynessDeficit);
         for (var d = 0; d < dailyMeanC.Length; d++)
         {
             snow.Next(days[d].AverageC, days[d].RainMm);
-            var ground = Ground(site, parameters, water, snow);
+            var ground = Ground(site, bare, parameters, water, snow);
             column.SetMoisture(soil.WiltingPoint + (water.Filled * (soil.FieldCapacity - soil.WiltingPoint)), soil.FieldCapacity);
             var (mean, lost) = Day(column, forcing, d, ground, parameters, seen);
             dailyMeanC[d] = mean;
@@ -114,9 +115,9 @@ public static class ColumnRun
         return (sum / 24.0, lost);
     }
 
-    private static GroundSurface Ground(SoilTempSite site, HeatParameters parameters, in RootZoneWater water, in SnowStore snow) => new()
+    private static GroundSurface Ground(SoilTempSite site, double bare, HeatParameters parameters, in RootZoneWater water, in SnowStore snow) => new()
     {
-        CanopyShare = 1.0 - site.Bare.Value,
+        CanopyShare = 1.0 - bare,
         ShadeShare = site.Shade.Value,
         WaterSupply = site.Irrigated ? 1.0 : water.Supply(parameters.StressRange),
         SoilResistanceSm = 10.0 * Math.Exp(5.34 * (1.0 - water.Filled)),

@@ -18,6 +18,7 @@ public static class HeatParameterBounds
         (nameof(HeatParameters.CloudFactor), 0.6, 1.2),
         (nameof(HeatParameters.SkyOffset), -0.05, 0.05),
         (nameof(HeatParameters.RootWaterMm), 30.0, 200.0),
+        (nameof(HeatParameters.DryBareness), 0.0, 0.7),
     ];
 
     /// <summary>The parameters in order.</summary>
@@ -25,6 +26,7 @@ public static class HeatParameterBounds
     [
         p.CanopyConductanceWm2K, p.SunThrough, p.LeastResistanceSm, p.Albedo, p.DayWind, p.NightWind,
         p.AerodynamicResistance, p.Inertia, p.StressRange, p.CloudFactor, p.SkyOffset, p.RootWaterMm,
+        p.DryBareness,
     ];
 
     /// <summary>Parameters from a vector, each held inside its bounds; throws on another length.</summary>
@@ -55,6 +57,7 @@ public static class HeatParameterBounds
             CloudFactor = held[9],
             SkyOffset = held[10],
             RootWaterMm = held[11],
+            DryBareness = held[12],
         };
     }
 }

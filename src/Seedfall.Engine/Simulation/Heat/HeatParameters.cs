@@ -42,6 +42,9 @@ public sealed record HeatParameters
     /// <summary>Plant-available water the roots of reference turf reach, mm.</summary>
     public required double RootWaterMm { get; init; }
 
+    /// <summary>Ground left bare by natural grass per unit of the place's moisture deficit (<see cref="Forcing.PlaceClimate.DrynessDeficit"/>).</summary>
+    public required double DryBareness { get; init; }
+
     /// <summary>Where the fit began: textbook values.</summary>
     public static HeatParameters Textbook { get; } = new()
     {
@@ -57,5 +60,6 @@ public sealed record HeatParameters
         CloudFactor = 1.0,
         SkyOffset = 0.0,
         RootWaterMm = 80.0,
+        DryBareness = 0.2,
     };
 }

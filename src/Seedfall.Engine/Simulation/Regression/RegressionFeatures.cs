@@ -10,9 +10,9 @@ namespace Seedfall.Engine.Simulation.Regression;
 /// </summary>
 public sealed class RegressionFeatures
 {
-    private const double HumidAridityLog = -0.4;
-    private const double DriestDeficit = 1.1;
     private const double ClearShare = 0.75;
+    private const double WetDayMm = 1.0;
+    private const double UsualWetShare = 0.25;
 
     private readonly PlaceClimate _climate;
     private readonly double _latitudeDeg;
@@ -25,6 +25,7 @@ public sealed class RegressionFeatures
     private ExponentialMean _thawed4;
     private ExponentialMean _sun4;
     private ExponentialMean _clear4;
+    private ExponentialMean _wet10;
     private SnowStore _snow;
     private DateOnly? _last;
 
@@ -32,14 +33,14 @@ public sealed class RegressionFeatures
     public RegressionFeatures(PlaceClimate climate, double latitudeDeg)
     {
         (_climate, _latitudeDeg) = (climate, latitudeDeg);
-        _aridDeficit = Math.Clamp(HumidAridityLog - climate.AridityLog, 0.0, DriestDeficit);
+        _aridDeficit = climate.DrynessDeficit;
     }
 
     /// <summary>Names in the order of the values.</summary>
     public static IReadOnlyList<string> Names { get; } =
     [
         "air", "air1", "air4", "air16", "air64", "placeMean", "seasonCos", "seasonSin", "thawed1", "thawed4",
-        "snow", "snowAir4", "dryPlace", "dryPlaceSun4", "clear", "clear4",
+        "snow", "snowAir4", "dryPlace", "dryPlaceSun4", "clear", "clear4", "wet10",
     ];
 
     /// <summary>Moves to the next day and writes its values, <see cref="Names"/>.Count of them.</summary>
@@ -59,6 +60,7 @@ public sealed class RegressionFeatures
         _last = day.Date;
         _snow.Next(air, day.RainMm);
         Write(values, air, season, clear, step, sun);
+        values[16] = _wet10.Next(day.RainMm >= WetDayMm ? 1.0 : 0.0, step);
     }
 
     private void Write(Span<double> values, double air, double season, double clear, int step, double sun)
@@ -92,5 +94,6 @@ public sealed class RegressionFeatures
         _thawed4 = new(4.0, Math.Max(0.0, _air4.Value));
         _sun4 = new(4.0, sun);
         _clear4 = new(4.0, clear);
+        _wet10 = new(10.0, UsualWetShare);
     }
 }

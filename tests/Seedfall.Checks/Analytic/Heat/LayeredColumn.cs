@@ -33,7 +33,7 @@ internal sealed class LayeredColumn
 
     /// <summary>
     /// First harmonic of the temperature at a depth in the last cycle, after <paramref name="cycles"/> of them, relative to a
-    /// cosine of amplitude 1 at the ends of steps. Surface conductance null: the cosine is the surface temperature itself.
+    /// cosine of amplitude 1 (its middle of the step for backward Euler, as hourly weather gives it). Surface conductance null: the cosine is the surface temperature itself.
     /// </summary>
     internal Complex Respond(double? surfaceWm2K, double depthM, double periodS, int stepsPerCycle, int cycles, double theta)
     {
@@ -45,7 +45,7 @@ internal sealed class LayeredColumn
         for (var step = 0; step < cycles * stepsPerCycle; step++)
         {
             var (start, end) = (2.0 * Math.PI * step / stepsPerCycle, 2.0 * Math.PI * (step + 1) / stepsPerCycle);
-            var drive = (theta * Math.Cos(end)) + ((1.0 - theta) * Math.Cos(start));
+            var drive = theta == 1.0 ? Math.Cos(0.5 * (start + end)) : (theta * Math.Cos(end)) + ((1.0 - theta) * Math.Cos(start));
             HeatConduction.Step(_temperature, _storage, _conductance, drive, outer, 0.0, periodS / stepsPerCycle, theta, _work);
             if (step >= (cycles - 1) * stepsPerCycle)
             {

@@ -1,0 +1,32 @@
+using Seedfall.Engine.Simulation;
+using Seedfall.Engine.Simulation.Forcing;
+using Seedfall.Engine.Validation;
+using Seedfall.Engine.Weather;
+
+namespace Seedfall.Fit;
+
+/// <summary>Everything scored on one station left out of the fit, for one input set.</summary>
+internal sealed record StationOutcome(
+    string Station,
+    bool Humid,
+    IReadOnlyDictionary<string, ErrorTally> Methods,
+    IReadOnlyDictionary<double, IReadOnlyList<SeasonCrossing>> Crossings,
+    ErrorTally WithoutReadings,
+    ErrorTally WithReadings)
+{
+    /// <summary>Thresholds reported, degF.</summary>
+    internal static IReadOnlyList<double> ThresholdsF { get; } = [70.0, 65.0, 60.0, 55.0, 50.0];
+
+    /// <summary>Rain over reference evapotranspiration from which a station counts as humid, as ln.</summary>
+    private const double HumidAridityLog = -0.5;
+
+    internal static StationOutcome Of(WeatherHistory station, SoilHeatConstants constants, InputSet inputs)
+    {
+        var trial = StationTrial.Of(station, constants, inputs, []) ?? throw new InvalidDataException($"{station.StationName}: nothing to score");
+        var crossings = ThresholdsF.ToDictionary(f => f, f => CrossingScore.Seasons(trial.Days, trial.Methods.ProductC, trial.Use, trial.Place.LatitudeDeg, (f - 32.0) / 1.8));
+        var (without, with) = (new ErrorTally(), new ErrorTally());
+        ReadingScore.Add(trial.Days, trial.Methods.ProductC, trial.Use, trial.Place.LatitudeDeg, without, with);
+        var humid = PlaceClimate.FromHistory(station.Days, trial.Place).AridityLog > HumidAridityLog;
+        return new StationOutcome(station.StationName, humid, SoilValidation.Tallies(trial), crossings, without, with);
+    }
+}
