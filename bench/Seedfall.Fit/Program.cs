@@ -17,7 +17,7 @@ var date = dateAt >= 0 ? DateOnly.ParseExact(args[dateAt + 1], "yyyy-MM-dd", Cul
 var trial = args.Contains("--keep-column");
 
 var histories = StationFiles.Read(folder);
-var fit = new LeftOutFit(histories, date, everyYears: 4, iterations: 5, trial ? SoilHeatConstants.Shipped.Column : null);
+var fit = new LeftOutFit(histories, date, everyYears: 4, iterations: 7, trial ? SoilHeatConstants.Shipped.Column : null);
 var constants = fit.Without(null);
 Console.WriteLine(JsonSerializer.Serialize(constants.Column));
 

@@ -112,21 +112,7 @@ public sealed class SeasonSimulation
             column.SetMoisture(_upperLayers);
         }
 
-        var weather = forcing.Weather;
-        var cloud = Math.Min(1.0, _parameters.CloudFactor * forcing.CloudShare[hour / 24]);
-        var emissivity = cloud + ((1.0 - cloud) * Math.Min(1.0, forcing.ClearEmissivity[hour] + _parameters.SkyOffset));
-        var solar = weather.SolarWm2[hour];
-        column.Step(
-            new SurfaceWeather
-            {
-                AirC = weather.AirC[hour],
-                VaporKPa = weather.VaporKPa[hour],
-                SolarWm2 = solar,
-                LongwaveWm2 = emissivity * forcing.BlackBodyWm2[hour],
-                WindMs = weather.WindMs[hour] * (solar > 5.0 ? _parameters.DayWind : _parameters.NightWind),
-                PressureKPa = forcing.PressureKPa,
-            },
-            Ground(water, watered));
+        column.Step(forcing.At(hour, _parameters), Ground(water, watered));
     }
 
     private GroundSurface Ground(SeedbedState water, bool watered)

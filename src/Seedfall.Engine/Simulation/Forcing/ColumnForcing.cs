@@ -1,4 +1,5 @@
 using Seedfall.Engine.Atmosphere;
+using Seedfall.Engine.Simulation.Heat;
 using Seedfall.Engine.Weather;
 
 namespace Seedfall.Engine.Simulation.Forcing;
@@ -10,6 +11,7 @@ namespace Seedfall.Engine.Simulation.Forcing;
 public sealed class ColumnForcing
 {
     private const double LeastSkyMJ = 0.5;
+    private const double DaylightWm2 = 5.0;
 
     private ColumnForcing(HourlyWeather weather, double pressureKPa)
     {
@@ -33,6 +35,24 @@ public sealed class ColumnForcing
 
     /// <summary>Cloud share of each day, 0 to 1: 1 - solar / clear-sky solar (Crawford and Duchon 1999).</summary>
     public double[] CloudShare { get; }
+
+    /// <summary>Weather at the surface in one hour, with the fitted sky and wind.</summary>
+    public SurfaceWeather At(int hour, HeatParameters parameters)
+    {
+        var day = hour / 24;
+        var cloud = Math.Min(1.0, parameters.CloudFactor * CloudShare[day]);
+        var emissivity = cloud + ((1.0 - cloud) * Math.Min(1.0, ClearEmissivity[day] + parameters.SkyOffset));
+        var solar = Weather.SolarWm2[hour];
+        return new SurfaceWeather
+        {
+            AirC = Weather.AirC[hour],
+            VaporKPa = Weather.VaporKPa[hour],
+            SolarWm2 = solar,
+            LongwaveWm2 = emissivity * BlackBodyWm2[hour],
+            WindMs = Weather.WindMs[hour] * (solar > DaylightWm2 ? parameters.DayWind : parameters.NightWind),
+            PressureKPa = PressureKPa,
+        };
+    }
 
     /// <summary>From hourly weather of a place.</summary>
     public static ColumnForcing From(HourlyWeather weather, Place place)

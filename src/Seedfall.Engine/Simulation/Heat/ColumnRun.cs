@@ -88,25 +88,11 @@ public static class ColumnRun
 
     private static (double MeanC, double LostMm) Day(HeatColumn column, ColumnForcing forcing, int day, in GroundSurface ground, HeatParameters parameters, HourSeen? seen)
     {
-        var weather = forcing.Weather;
-        var cloud = Math.Min(1.0, parameters.CloudFactor * forcing.CloudShare[day]);
-        var emissivity = cloud + ((1.0 - cloud) * Math.Min(1.0, forcing.ClearEmissivity[day] + parameters.SkyOffset));
         double sum = 0, lost = 0;
         for (var h = 24 * day; h < 24 * (day + 1); h++)
         {
             var before = column.At5CmC;
-            var solar = weather.SolarWm2[h];
-            var step = column.Step(
-                new SurfaceWeather
-                {
-                    AirC = weather.AirC[h],
-                    VaporKPa = weather.VaporKPa[h],
-                    SolarWm2 = solar,
-                    LongwaveWm2 = emissivity * forcing.BlackBodyWm2[h],
-                    WindMs = weather.WindMs[h] * (solar > 5.0 ? parameters.DayWind : parameters.NightWind),
-                    PressureKPa = forcing.PressureKPa,
-                },
-                ground);
+            var step = column.Step(forcing.At(h, parameters), ground);
             sum += 0.5 * (before + step.At5CmC);
             seen?.Invoke(day, h - (24 * day), column);
             lost += step.TranspirationMm + step.SoilEvaporationMm;
