@@ -17,6 +17,8 @@ public sealed class HeatColumn
     private const double FusionJm3 = 334e6;
     private const double LargestSkinStepC = 15.0;
 
+    private static readonly double[] ThicknessM = HeatConduction.StandardThicknessM.ToArray();
+
     private readonly HeatParameters _parameters;
     private readonly SoilThermal _soil;
     private readonly double[] _temperatureC;
@@ -48,7 +50,7 @@ public sealed class HeatColumn
     }
 
     /// <summary>Number of layers.</summary>
-    public static int LayerCount => HeatConduction.StandardThicknessM.Length;
+    public static int LayerCount => ThicknessM.Length;
 
     /// <summary>Layers that lie in the top 30 cm.</summary>
     public const int RootLayers = 8;
@@ -69,7 +71,7 @@ public sealed class HeatColumn
     public double At5CmC => 0.25 * _temperatureC[2] + 0.75 * _temperatureC[3];
 
     /// <summary>Soil at any depth, m, degC.</summary>
-    public double AtDepthC(double depthM) => HeatConduction.AtDepthC(_temperatureC, HeatConduction.StandardThicknessM, depthM);
+    public double AtDepthC(double depthM) => HeatConduction.AtDepthC(_temperatureC, ThicknessM, depthM);
 
     /// <summary>
     /// A column at the annual wave of a place, as soil under open grass would have it on a day.
@@ -82,7 +84,7 @@ public sealed class HeatColumn
         var top = 0.0;
         for (var i = 0; i < profile.Length; i++)
         {
-            var thickness = HeatConduction.StandardThicknessM[i];
+            var thickness = ThicknessM[i];
             profile[i] = SoilWarmerC + climate.AtDepthC(seasonRad, top + (0.5 * thickness), AnnualDampingM);
             top += thickness;
         }
@@ -101,7 +103,7 @@ public sealed class HeatColumn
             SetLayer(i, root ? rootZone : below, root ? rootCapacity : deepCapacity, root ? rootConductivity : deepConductivity);
         }
 
-        HeatConduction.Conductances(HeatConduction.StandardThicknessM, _conductivityWmK, _conductanceWm2K);
+        HeatConduction.Conductances(ThicknessM, _conductivityWmK, _conductanceWm2K);
     }
 
     /// <summary>Sets the water of the upper layers one by one, top down, m3/m3; deeper layers keep theirs.</summary>
@@ -113,14 +115,14 @@ public sealed class HeatColumn
             SetLayer(i, upperLayers[i], capacity, conductivity);
         }
 
-        HeatConduction.Conductances(HeatConduction.StandardThicknessM, _conductivityWmK, _conductanceWm2K);
+        HeatConduction.Conductances(ThicknessM, _conductivityWmK, _conductanceWm2K);
     }
 
     /// <summary>Moves the column one hour on.</summary>
     public HeatStep Step(in SurfaceWeather weather, in GroundSurface ground)
     {
         var path = 1.0 / PathWm2K(ground);
-        var conductance = 1.0 / (path + ground.CoverResistanceM2KW + (HeatConduction.StandardThicknessM[0] / (2.0 * _conductivityWmK[0])));
+        var conductance = 1.0 / (path + ground.CoverResistanceM2KW + (ThicknessM[0] / (2.0 * _conductivityWmK[0])));
         SetFreezing();
         var balance = new SurfaceBalance(weather, ground, _parameters, SkinC, At5CmC);
         var skin = ExpectedSkin(balance, conductance);
@@ -159,7 +161,7 @@ public sealed class HeatColumn
     private void SetLayer(int i, double water, double capacity, double conductivity)
     {
         _waterM3M3[i] = water;
-        _capacityJm2K[i] = _parameters.Inertia * capacity * HeatConduction.StandardThicknessM[i];
+        _capacityJm2K[i] = _parameters.Inertia * capacity * ThicknessM[i];
         _storageJm2K[i] = _capacityJm2K[i];
         _conductivityWmK[i] = conductivity;
     }
@@ -170,7 +172,7 @@ public sealed class HeatColumn
         for (var i = 0; i < _temperatureC.Length; i++)
         {
             var freezing = _temperatureC[i] is < 0.0 and > -1.0;
-            _storageJm2K[i] = _capacityJm2K[i] + (freezing ? FusionJm3 * _waterM3M3[i] * HeatConduction.StandardThicknessM[i] : 0.0);
+            _storageJm2K[i] = _capacityJm2K[i] + (freezing ? FusionJm3 * _waterM3M3[i] * ThicknessM[i] : 0.0);
         }
     }
 }
