@@ -33,7 +33,7 @@ public static class LawnVerdict
         PatchVerdict[] judged = [.. lawn.Patches.Select(patch => PatchJudging.Judge(patch, Summary(patches, patch), tables))];
         var dry = SeasonReasons.Water(water);
         var wait = SeasonReasons.Wait(choices, timing, earliestSeeding);
-        IReadOnlyList<Reason> notes = [.. SeasonReasons.Notes(timing, water).Where(note => note.Id != wait?.Reason.Id)];
+        IReadOnlyList<Reason> notes = [.. SeasonReasons.Notes(timing, water).Where(note => note.Figure?.Id != (wait?.Reason.Figure?.Id ?? ""))];
         if (dry is not null || judged.Any(p => p.Kind == VerdictKind.CureFirst))
         {
             return Cure(lawn, judged, dry, wait, notes);

@@ -1,0 +1,69 @@
+using Seedfall.Engine.Units;
+using Seedfall.Planning.Ground;
+using Seedfall.Planning.Water;
+
+namespace Seedfall.Checks.Published.Water;
+
+/// <summary>What the ground takes and holds, and runs split to suit it.</summary>
+public sealed class IntakeAndCycleChecks
+{
+    // USDA table of maximum precipitation rates as quoted in irrigation texts: common practice, no source read.
+    [Theory]
+    [InlineData(TextureClass.Sand, 0, 2.00, 2.00)]
+    [InlineData(TextureClass.LoamySand, 6, 2.00, 1.50)]
+    [InlineData(TextureClass.SandyLoam, 10, 1.00, 0.60)]
+    [InlineData(TextureClass.SiltLoam, 0, 1.00, 0.50)]
+    [InlineData(TextureClass.SiltLoam, 15, 0.40, 0.20)]
+    [InlineData(TextureClass.ClayLoam, 5, 0.20, 0.15)]
+    [InlineData(TextureClass.Clay, 13, 0.10, 0.06)]
+    public void IntakeTable(TextureClass texture, double slopePercent, double covered, double bare)
+    {
+        Assert.Equal(covered, SoilIntake.Covered(texture, slopePercent).InchesPerHour, 1e-9);
+        Assert.Equal(bare, SoilIntake.Bare(texture, slopePercent).InchesPerHour, 1e-9);
+    }
+
+    // UC Davis / UC Managed Drought, available water in inches per foot; the value used lies in the printed range.
+    [Theory]
+    [InlineData(TextureClass.Sand, 0.75, 1.25)]
+    [InlineData(TextureClass.LoamySand, 0.75, 1.25)]
+    [InlineData(TextureClass.SandyLoam, 1.25, 1.75)]
+    [InlineData(TextureClass.Loam, 1.50, 2.30)]
+    [InlineData(TextureClass.SiltLoam, 1.50, 2.30)]
+    [InlineData(TextureClass.ClayLoam, 1.75, 2.50)]
+    [InlineData(TextureClass.SiltyClay, 1.60, 2.50)]
+    [InlineData(TextureClass.Clay, 1.60, 2.50)]
+    public void AvailableWaterLiesInThePrintedRange(TextureClass texture, double low, double high) =>
+        Assert.InRange(AvailableWater.In(texture, Depth.FromInches(12.0)).Inches, low, high);
+
+    // Arithmetic on the allowable surface accumulation: S 0.10 in, PR 1.7, I 0.2 in/h give 4.0 min. Not outside evidence.
+    [Fact]
+    public void LongestRun() => Assert.Equal(
+        4.0, CycleSoak.LongestRunMinutes(PrecipitationRate.FromInchesPerHour(1.7), PrecipitationRate.FromInchesPerHour(0.2), Depth.FromInches(0.1))!.Value, 0.02);
+
+    // Texas A&M Water University: two or three short cycles. 0.25 in at 1.7 in/h is 8.8 min, three cycles of about 3 min.
+    [Fact]
+    public void ThreeShortCycles()
+    {
+        var minutes = 60.0 * 0.25 / 1.7;
+        Assert.Equal(8.8, minutes, 0.05);
+        Assert.Equal(3, CycleSoak.Cycles(minutes, 4.0));
+        Assert.InRange(CycleSoak.SoakMinutes, 30.0, 60.0);
+    }
+
+    // One city's rule, read: 0.10 in/h on clay, spray runs of at most 6 minutes.
+    [Fact]
+    public void SprayOnClayRunsNoLongerThanTheCitysRule()
+    {
+        var longest = CycleSoak.LongestRunMinutes(PrecipitationRate.FromInchesPerHour(1.7), SoilIntake.Bare(TextureClass.Clay, 8.0), CycleSoak.SurfaceStorage(8.0))!.Value;
+        Assert.InRange(SoilIntake.Bare(TextureClass.Clay, 8.0).InchesPerHour, 0.09, 0.11);
+        Assert.InRange(longest, 4.0, 6.0);
+    }
+
+    // Arithmetic: what the soil takes as it comes needs no cycles.
+    [Fact]
+    public void SlowSprinklersNeedNoCycles()
+    {
+        Assert.Null(CycleSoak.LongestRunMinutes(PrecipitationRate.FromInchesPerHour(0.3), PrecipitationRate.FromInchesPerHour(0.5), Depth.FromInches(0.1)));
+        Assert.Equal(1, CycleSoak.Cycles(500.0, null));
+    }
+}
