@@ -46,6 +46,7 @@ public static class PlanFigures
         seed.HalfPass,
         .. seed.Patches.SelectMany(p => new[] { p.TargetRate, p.ExtensionRate, p.Bulk, p.ThinExtra, p.LivePerArea }),
         .. seed.Mix.SelectMany(m => new[] { m.ShareByWeight, m.ShareByCount, m.PureLiveSeed }),
+        .. seed.Mixes.Count < 2 ? [] : seed.Mixes.SelectMany(x => x.Parts.SelectMany(m => new[] { m.ShareByWeight, m.ShareByCount, m.PureLiveSeed }).Prepend(x.HalfPass)),
         .. seed.Lots.SelectMany(l => Purchase(l.Purchase).Prepend(l.Bulk)),
     ];
 

@@ -59,9 +59,18 @@ internal sealed partial class PlanFormats
         var lotBuy = l.Optional("purchase", purchase, x => x.Purchase, "");
         l.Made(v => new LotNeed(v.Get(lotId), v.Get(lotName), v.Get(lotBulk), v.Get(lotBuy)));
 
+        var x = new RecordFormat<PatchMix>("patchMix");
+        var mixId = x.Required("id", Scalars.Id, v => v.Id, "");
+        var mixWords = x.Required("sentence", Scalars.Words, v => v.Sentence, "");
+        var mixPatches = x.Required("patchIds", new ListFormat<string>(Scalars.Id), v => v.PatchIds, "");
+        var mixParts = x.Required("parts", new ListFormat<MixPart>(m), v => v.Parts, "");
+        var mixHalf = x.Required("halfPass", Figure, v => v.HalfPass, "");
+        x.Made(v => new PatchMix(v.Get(mixId), v.Get(mixWords), v.Get(mixPatches), v.Get(mixParts), v.Get(mixHalf)));
+
         var f = new RecordFormat<SeedPlan>("seed");
         var sentence = f.Required("mixSentence", Scalars.Words, x => x.MixSentence, "");
         var mix = f.Required("mix", new ListFormat<MixPart>(m), x => x.Mix, "");
+        var mixes = f.Required("mixes", new ListFormat<PatchMix>(x), v => v.Mixes, "");
         var patches = f.Required("patches", new ListFormat<PatchSeed>(p), x => x.Patches, "");
         var total = f.Required("totalBulk", Figure, x => x.TotalBulk, "");
         var half = f.Required("halfPass", Figure, x => x.HalfPass, "");
@@ -69,7 +78,10 @@ internal sealed partial class PlanFormats
         var lots = f.Required("lots", new ListFormat<LotNeed>(l), x => x.Lots, "");
         var advice = f.Required("advice", new ListFormat<Advice>(Advice), x => x.Advice, "");
         return f.Made(v => new SeedPlan(
-            v.Get(sentence), v.Get(mix), v.Get(patches), v.Get(total), v.Get(half), v.Get(buy), v.Get(lots), v.Get(advice)));
+            v.Get(sentence), v.Get(mix), v.Get(patches), v.Get(total), v.Get(half), v.Get(buy), v.Get(lots), v.Get(advice))
+        {
+            Mixes = v.Get(mixes),
+        });
     }
 
     private RecordFormat<FeedPlan> FeedFormat(RecordFormat<Purchase> purchase)

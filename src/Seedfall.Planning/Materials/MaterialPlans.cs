@@ -32,7 +32,16 @@ public sealed record PatchSeed(string PatchId, Figure TargetRate, Figure Extensi
 /// <param name="Purchase">Null where no bag sizes are known.</param>
 public sealed record LotNeed(string Id, string Name, Figure Bulk, Purchase? Purchase);
 
+/// <summary>One mix and the patches it is sown on.</summary>
+/// <param name="Id">Stable id: <c>mix</c> where there is one, <c>mix-1</c> and so on where there are several.</param>
+/// <param name="Sentence">The mix by weight and by count.</param>
+/// <param name="Parts">Its kinds.</param>
+/// <param name="HalfPass">Seed of this mix for one of the two half-rate passes.</param>
+public sealed record PatchMix(string Id, string Sentence, IReadOnlyList<string> PatchIds, IReadOnlyList<MixPart> Parts, Figure HalfPass);
+
 /// <summary>Seed for the lawn.</summary>
+/// <param name="MixSentence">The mix, or each mix with the patches it is for.</param>
+/// <param name="Mix">The kinds over the whole lawn.</param>
 /// <param name="TotalBulk">All seed, thin-spot extra included.</param>
 /// <param name="HalfPass">Seed for one of the two half-rate passes; the thin-spot extra is kept apart.</param>
 /// <param name="Purchase">Bags over all lots; null where no bag sizes are known.</param>
@@ -45,7 +54,11 @@ public sealed record SeedPlan(
     Figure HalfPass,
     Purchase? Purchase,
     IReadOnlyList<LotNeed> Lots,
-    IReadOnlyList<Advice> Advice);
+    IReadOnlyList<Advice> Advice)
+{
+    /// <summary>The mixes, the one on most ground first; more than one where patches differ in their grasses or their shade.</summary>
+    public required IReadOnlyList<PatchMix> Mixes { get; init; }
+}
 
 /// <summary>One feeding.</summary>
 /// <param name="Id">Stable id: <c>starter-1</c>, <c>starter-2</c>, <c>late-fall</c>.</param>

@@ -10,7 +10,13 @@ namespace Seedfall.Planning.Materials;
 /// <param name="Walls">One per spray whose interval sets a day, the latest first: each holds seed-down before its day.</param>
 /// <param name="Assumptions">One per spray whose label interval was not entered.</param>
 /// <param name="Advice">What research found for the same active ingredient, beside the label.</param>
-public sealed record SeedingWait(DateOnly? Earliest, IReadOnlyList<Wall> Walls, IReadOnlyList<Assumption> Assumptions, IReadOnlyList<Advice> Advice);
+/// <param name="Holds">The walls with the first day each lets seed go down, in the same order.</param>
+public sealed record SeedingWait(
+    DateOnly? Earliest, IReadOnlyList<Wall> Walls, IReadOnlyList<Assumption> Assumptions, IReadOnlyList<Advice> Advice, IReadOnlyList<(DateOnly Day, Wall Wall)> Holds)
+{
+    /// <summary>The walls that still stand on a day.</summary>
+    public IReadOnlyList<Wall> StandingOn(DateOnly day) => [.. Holds.Where(h => h.Day > day).Select(h => h.Wall)];
+}
 
 /// <summary>Waits between a herbicide and seed.</summary>
 public static class SeedingInterval
@@ -27,7 +33,8 @@ public static class SeedingInterval
             holding.Count > 0 ? holding[0].Day : null,
             [.. holding.Select(Wall)],
             [.. sprays.Where(s => !s.Entered).Select(Assumed)],
-            [.. sprays.SelectMany(s => Research(lawn, s, method))]);
+            [.. sprays.SelectMany(s => Research(lawn, s, method))],
+            [.. holding.Select(s => (s.Day, Wall(s)))]);
     }
 
     private static Wall Wall(Waited s) => new(
@@ -50,17 +57,22 @@ public static class SeedingInterval
             if (SprayedResearch.For(s.Spray.ActiveIngredient, species, method) is { } found)
             {
                 var from = s.Spray.Date.AddDays(found.WaitDays);
-                var way = method == SeedingMethod.SlitSeed ? "slit-seeded" : "broadcast";
+                var way = found.Method switch
+                {
+                    SeedingMethod.SlitSeed => "slit-seeded",
+                    SeedingMethod.Broadcast => "broadcast",
+                    _ => "seeded",
+                };
                 yield return new(
                     $"research.sprayed.{s.Number}.{SpeciesIds.Of(species)}",
-                    Text($"Research beside the label: {Words(species)} {way} {found.WaitDays} days after {s.Spray.ActiveIngredient} stood well, so from {FigureText.DateText(from)} ({found.At}).{(from > s.Day ? " That is later than the label's day: wait for it." : "")}"),
+                    Text($"Research beside the label: {Name(species)} {way} {found.WaitDays} days after {s.Spray.ActiveIngredient} stood well, so from {FigureText.DateText(from)} ({found.At}).{(from > s.Day ? " That is later than the label's day: wait for it." : "")}"),
                     found.Source,
                     found.Sureness);
             }
         }
     }
 
-    private static string Words(GrassSpecies species) => SpeciesIds.Of(species).Replace('-', ' ').Replace("kentucky", "Kentucky", StringComparison.Ordinal).Replace("chewings", "Chewings", StringComparison.Ordinal);
+    private static string Name(GrassSpecies species) => SpeciesIds.Of(species).Replace('-', ' ').Replace("kentucky", "Kentucky", StringComparison.Ordinal).Replace("chewings", "Chewings", StringComparison.Ordinal);
 
     private static string Text(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
 

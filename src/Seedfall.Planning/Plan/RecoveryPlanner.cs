@@ -120,10 +120,10 @@ public static class RecoveryPlanner
 
     private static IReadOnlyList<Wall> Walls(Parts parts)
     {
-        var tooEarly = parts.Wait.Earliest is { } earliest && (parts.Choices.SeedDown ?? parts.Timing.Value!.SeedDown) is var day && (day is null || day < earliest);
+        var day = parts.Choices.SeedDown ?? parts.Timing.Value!.SeedDown;
         return Distinct(
             [
-                .. tooEarly ? parts.Wait.Walls : [],
+                .. day is { } planned ? parts.Wait.StandingOn(planned) : parts.Wait.Walls,
                 .. parts.Timing.Walls, .. parts.Water.Walls, .. parts.Ground.Walls,
                 .. parts.Materials.Seed.Walls, .. parts.Materials.Feed.Walls, .. parts.Materials.Spray.Walls, .. parts.Materials.Cover.Walls,
             ],

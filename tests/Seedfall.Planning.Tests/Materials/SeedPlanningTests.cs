@@ -121,9 +121,71 @@ public sealed class SeedPlanningTests
         Assert.Equal(0.10, worn.Mix.Single(m => m.Species == GrassSpecies.PerennialRyegrass).ShareByWeight.Value, 9);
         var shady = Plan(Some.Lawn(Some.Patch("front", 1000) with { SunHours = 4 }));
         Assert.Equal(0.5, shady.Mix.Single(m => m.Species == GrassSpecies.CreepingRedFescue).ShareByWeight.Value, 9);
-        Assert.Contains(shady.Advice, a => a.Id == "seed.mix.shade");
+        Assert.Contains(shady.Advice, a => a.Id == "seed.front.fescue");
         var dark = Plan(Some.Lawn(Some.Patch("front", 1000) with { SunHours = 1.5 }));
         Assert.Contains(dark.Advice, a => a.Id == "seed.front.shade" && a.Statement.Contains("no lawn grass", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void Patches_that_differ_in_grass_or_shade_get_their_own_mix()
+    {
+        var lawn = Some.Lawn(
+            Some.Patch("side", 1000, 0.5, GrassSpecies.KentuckyBluegrass) with { SunHours = 4 },
+            Some.Patch("front", 5000, 0.5, GrassSpecies.KentuckyBluegrass),
+            Some.Patch("back", 4000, 0.5, GrassSpecies.KentuckyBluegrass));
+        var plan = Plan(lawn);
+        Assert.Equal(["mix-1", "mix-2"], plan.Mixes.Select(m => m.Id));
+        Assert.Equal(["front", "back"], plan.Mixes[0].PatchIds);
+        Assert.Equal(["side"], plan.Mixes[1].PatchIds);
+        Assert.Single(plan.Mixes[0].Parts);
+        Assert.Equal(["side", "front", "back"], plan.Patches.Select(p => p.PatchId));
+        Assert.Equal(plan.HalfPass.Value, plan.Mixes.Sum(m => m.HalfPass.Value), 9);
+        // The shady patch's fescue is half its live seed, and a small part of the lawn's.
+        Assert.Equal(0.5, plan.Mixes[1].Parts.Single(m => m.Species == GrassSpecies.CreepingRedFescue).ShareByWeight.Value, 9);
+        Assert.InRange(plan.Mix.Single(m => m.Species == GrassSpecies.CreepingRedFescue).ShareByWeight.Value, 0.01, 0.2);
+        Assert.Equal(2, plan.Lots.Count);
+    }
+
+    [Fact]
+    public void Lots_of_one_kind_in_hand_go_where_each_is_wanted()
+    {
+        var lawn = Some.Lawn(Some.Patch("front", 5000), Some.Patch("side", 1000) with { SunHours = 4 }) with
+        {
+            SeedLots = [Lot("K", 0.95, 0.80, GrassSpecies.KentuckyBluegrass), Lot("F", 0.97, 0.85, GrassSpecies.CreepingRedFescue)],
+        };
+        var plan = Plan(lawn);
+        Assert.Equal(2, plan.Mixes.Count);
+        Assert.Equal([GrassSpecies.KentuckyBluegrass], plan.Mixes[0].Parts.Select(m => m.Species));
+    }
+
+    [Fact]
+    public void A_need_a_hair_above_a_bag_says_that_the_bag_alone_would_do()
+    {
+        var lots = new SeedLot { LotNumber = "A", Components = [new(GrassSpecies.KentuckyBluegrass, Fraction.Of(0.95), Fraction.Of(0.85))], Bags = [new(Mass.FromPounds(5), 30m), new(Mass.FromPounds(1), 9m)] };
+        var one = Plan(Some.Lawn(Some.Patch("front", 1000)) with { SeedLots = [lots] });
+        var squareFeet = 1000 * 5.05 / Mass.FromKilograms(one.TotalBulk.Value).Pounds;
+        var plan = Plan(Some.Lawn(Some.Patch("front", squareFeet)) with { SeedLots = [lots] });
+        Assert.Equal(39.0, plan.Purchase!.Cost!.Value);
+        Assert.Contains(plan.Advice, a => a.Id == "seed.lot.A.slight" && a.Statement.Contains("1 bag of 5 lb", StringComparison.Ordinal));
+        Assert.DoesNotContain(one.Advice, a => a.Id == "seed.lot.A.slight");
+    }
+
+    [Fact]
+    public void An_entered_mix_of_nothing_throws()
+    {
+        var lawn = Some.Lawn();
+        var nothing = Some.Choices with { MixByWeight = new Dictionary<GrassSpecies, double> { [GrassSpecies.TallFescue] = 0 } };
+        Assert.Throws<ArgumentException>(() => SeedPlanning.Plan(lawn, nothing, Tables.Shipped, Some.Summaries(lawn)));
+        Assert.Equal("choices.mixByWeight", Assert.Single(ChoiceRules.Problems(nothing)).Path);
+    }
+
+    [Fact]
+    public void Choices_that_cannot_be_are_named()
+    {
+        Assert.Empty(ChoiceRules.Problems(Some.Choices));
+        Assert.Equal("choices.seedDown", Assert.Single(ChoiceRules.Problems(Some.Choices with { SeedDown = new DateOnly(2024, 9, 1) })).Path);
+        Assert.Equal("choices.overseedShare", Assert.Single(ChoiceRules.Problems(Some.Choices with { OverseedShare = Fraction.Of(0.9) })).Path);
+        Assert.Equal("choices.season", ChoiceRules.Problems(Some.Choices with { Season = 20 })[0].Path);
     }
 
     [Fact]

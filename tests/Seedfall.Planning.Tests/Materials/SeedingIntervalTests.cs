@@ -25,6 +25,9 @@ public sealed class SeedingIntervalTests
         Assert.Equal(June.AddDays(92), wait.Earliest);
         Assert.Equal(["label.seeding-interval.2", "label.seeding-interval.1"], wait.Walls.Select(w => w.Id));
         Assert.Empty(wait.Assumptions);
+        Assert.Equal(2, wait.StandingOn(June).Count);
+        Assert.Equal("label.seeding-interval.2", Assert.Single(wait.StandingOn(June.AddDays(90))).Id);
+        Assert.Empty(wait.StandingOn(June.AddDays(92)));
     }
 
     [Fact]

@@ -1,3 +1,4 @@
+using Seedfall.Engine.Workings;
 using Seedfall.Planning.Ground;
 using Seedfall.Planning.Plan;
 using Seedfall.Planning.Rules;
@@ -15,27 +16,36 @@ internal sealed record MixChoice(IReadOnlyList<(GrassSpecies Species, double Wei
     private const double SmallPart = 0.10;
     private const double FineInSun = 0.30;
     private const double FineInShade = 0.50;
-    private const double EnoughShade = 0.25;
-    private const double MuchShade = 0.50;
 
-    /// <summary>The mix entered, or one chosen from what grows there, sun and use.</summary>
-    internal static MixChoice For(Lawn lawn, Choices choices, TradeTables tables, IReadOnlyList<PatchSummary> patches)
+    /// <summary>The mix entered, or one chosen for a patch from what grows there, its sun and the lawn's use.</summary>
+    /// <exception cref="ArgumentException">A mix was entered whose shares are not all finite, none negative, one above 0.</exception>
+    internal static MixChoice For(Lawn lawn, Patch patch, Choices choices, TradeTables tables)
     {
         if (choices.MixByWeight is { Count: > 0 } entered)
         {
-            var total = entered.Values.Sum();
-            return new([.. entered.Where(e => e.Value > 0.0).OrderBy(e => e.Key).Select(e => (e.Key, e.Value / total))], []);
+            return Entered(entered);
         }
 
-        var grown = lawn.Patches.SelectMany(p => p.Grasses).Distinct().Order().ToList();
+        var grown = patch.Grasses.Distinct().Order().ToList();
         var reasons = new List<Advice>();
-        AddForWear(lawn, grown, reasons);
-        var shade = ShadeShare(lawn, tables, patches, grown);
-        AddForShade(shade, grown, reasons);
-        return new(Weigh(grown, shade, reasons), reasons);
+        AddForWear(lawn, patch, grown, reasons);
+        var shaded = Shaded(patch, grown, tables);
+        AddForShade(shaded, patch, grown, reasons);
+        return new(Weigh(grown, shaded, reasons), reasons);
     }
 
-    private static void AddForWear(Lawn lawn, List<GrassSpecies> grown, List<Advice> reasons)
+    private static MixChoice Entered(IReadOnlyDictionary<GrassSpecies, double> entered)
+    {
+        var total = entered.Values.Sum();
+        if (!double.IsFinite(total) || total <= 0.0 || entered.Values.Any(v => v < 0.0))
+        {
+            throw new ArgumentException($"weight shares must not be negative and must come to more than 0, found {total}", nameof(entered));
+        }
+
+        return new([.. entered.Where(e => e.Value > 0.0).OrderBy(e => e.Key).Select(e => (e.Key, e.Value / total))], []);
+    }
+
+    private static void AddForWear(Lawn lawn, Patch patch, List<GrassSpecies> grown, List<Advice> reasons)
     {
         if (lawn.Use != LawnUse.HardWear)
         {
@@ -45,51 +55,49 @@ internal sealed record MixChoice(IReadOnlyList<(GrassSpecies Species, double Wei
         if (grown.Contains(GrassSpecies.TallFescue) && !grown.Contains(GrassSpecies.KentuckyBluegrass))
         {
             grown.Add(GrassSpecies.KentuckyBluegrass);
-            reasons.Add(new("seed.mix.wear", "Hard wear: a tenth of Kentucky bluegrass is added, whose rhizomes knit worn places that tall fescue cannot.", Cornell, Engine.Workings.Sureness.Published));
+            reasons.Add(new("seed.mix.wear", "Hard wear: a tenth of Kentucky bluegrass is added, whose rhizomes knit worn places that tall fescue cannot.", Cornell, Sureness.Published));
         }
-        else if (grown.Contains(GrassSpecies.KentuckyBluegrass) && !grown.Contains(GrassSpecies.PerennialRyegrass) && !grown.Contains(GrassSpecies.TallFescue) && lawn.Patches.All(p => p.Cause != DamageCause.Drought))
+        else if (grown.Contains(GrassSpecies.KentuckyBluegrass) && !grown.Contains(GrassSpecies.PerennialRyegrass) && !grown.Contains(GrassSpecies.TallFescue) && patch.Cause != DamageCause.Drought)
         {
             grown.Add(GrassSpecies.PerennialRyegrass);
-            reasons.Add(new("seed.mix.wear", "Hard wear: a tenth of perennial ryegrass is added for cover in two weeks; no more, or it crowds the bluegrass seedlings.", Purdue, Engine.Workings.Sureness.Published));
+            reasons.Add(new("seed.mix.wear", "Hard wear: a tenth of perennial ryegrass is added for cover in two weeks; no more, or it crowds the bluegrass seedlings.", Purdue, Sureness.Published));
         }
 
         grown.Sort();
     }
 
-    /// <summary>Share of the lawn's ground too shady for every grass listed.</summary>
-    private static double ShadeShare(Lawn lawn, TradeTables tables, IReadOnlyList<PatchSummary> patches, List<GrassSpecies> grown)
+    /// <summary>True where there is too little sun for every grass but the fine fescues.</summary>
+    private static bool Shaded(Patch patch, List<GrassSpecies> grown, TradeTables tables)
     {
-        var leastHours = grown.Min(g => tables.For(g).LeastSunHours.Value);
-        var total = patches.Sum(p => p.Area.Value);
-        var shaded = lawn.Patches.Zip(patches).Where(z => (z.First.SunHours ?? GroundDefaults.SunHours) < leastHours).Sum(z => z.Second.Area.Value);
-        return total > 0.0 ? shaded / total : 0.0;
+        var needs = grown.Where(g => !IsFine(g)).Select(g => tables.For(g).LeastSunHours.Value).ToList();
+        return needs.Count > 0 && (patch.SunHours ?? GroundDefaults.SunHours) < needs.Min();
     }
 
-    private static void AddForShade(double shade, List<GrassSpecies> grown, List<Advice> reasons)
+    private static void AddForShade(bool shaded, Patch patch, List<GrassSpecies> grown, List<Advice> reasons)
     {
-        if (shade >= EnoughShade && !grown.Any(IsFine))
+        if (shaded && !grown.Any(IsFine))
         {
             grown.Add(GrassSpecies.CreepingRedFescue);
             grown.Sort();
-            reasons.Add(new("seed.mix.shade", "Creeping red fescue is added: a good part of this lawn has too little sun for the grasses that grow here.", "Penn State Extension: fine fescues need at least 3 hours of direct sun", Engine.Workings.Sureness.Published));
+            reasons.Add(new($"seed.{patch.Id}.fescue", $"{patch.Name}: creeping red fescue is added, for the sun there is too little for the grasses that grow here.", "Penn State Extension: fine fescues need at least 3 hours of direct sun", Sureness.Published));
         }
     }
 
-    private static List<(GrassSpecies, double)> Weigh(List<GrassSpecies> grown, double shade, List<Advice> reasons)
+    private static List<(GrassSpecies, double)> Weigh(List<GrassSpecies> grown, bool shaded, List<Advice> reasons)
     {
         var fine = grown.Where(IsFine).ToList();
         var rye = grown.Contains(GrassSpecies.PerennialRyegrass);
         var blue = grown.Contains(GrassSpecies.KentuckyBluegrass);
-        var fineShare = fine.Count == 0 ? 0.0 : shade >= MuchShade ? FineInShade : FineInSun;
+        var fineShare = fine.Count == 0 ? 0.0 : shaded ? FineInShade : FineInSun;
         var weights = new Dictionary<GrassSpecies, double>();
         if (grown.Contains(GrassSpecies.TallFescue))
         {
-            var others = shade >= EnoughShade && fine.Count > 0 ? fineShare : grown.Count > 1 ? SmallPart : 0.0;
+            var others = shaded && fine.Count > 0 ? fineShare : grown.Count > 1 ? SmallPart : 0.0;
             weights[GrassSpecies.TallFescue] = 1.0 - others;
-            Share(weights, shade >= EnoughShade && fine.Count > 0 ? fine : [.. grown.Where(g => g != GrassSpecies.TallFescue)], others);
+            Share(weights, shaded && fine.Count > 0 ? fine : [.. grown.Where(g => g != GrassSpecies.TallFescue)], others);
             if (blue)
             {
-                reasons.Add(new("seed.mix.fescue", "Tall fescue stays at nine tenths by weight: with more bluegrass the fescue stands in clumps.", Cornell, Engine.Workings.Sureness.Published));
+                reasons.Add(new("seed.mix.fescue", "Tall fescue stays at nine tenths by weight: with more bluegrass the fescue stands in clumps.", Cornell, Sureness.Published));
             }
         }
         else if (blue)

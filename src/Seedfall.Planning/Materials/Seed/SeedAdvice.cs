@@ -12,8 +12,8 @@ internal static class SeedAdvice
     private const string Indiana = "Proctor, Reicher & Weisenberger 2015, HortScience (abstract), West Lafayette, Indiana";
     private const double RyeCrowds = 0.20;
 
-    internal static IEnumerable<Advice> For(Lawn lawn, Choices choices, TradeTables tables, IReadOnlyList<MixPart> mix) =>
-        Mix(mix).Concat(Shade(lawn, tables, mix)).Concat(LotQuality.For(lawn, choices));
+    internal static IEnumerable<Advice> For(Lawn lawn, Choices choices, TradeTables tables, IReadOnlyList<PatchMix> mixes) =>
+        mixes.SelectMany(m => Mix(m.Parts)).DistinctBy(a => a.Id).Concat(Shade(lawn, tables, mixes)).Concat(LotQuality.For(lawn, choices));
 
     private static IEnumerable<Advice> Mix(IReadOnlyList<MixPart> mix)
     {
@@ -36,13 +36,13 @@ internal static class SeedAdvice
         }
     }
 
-    private static IEnumerable<Advice> Shade(Lawn lawn, TradeTables tables, IReadOnlyList<MixPart> mix)
+    private static IEnumerable<Advice> Shade(Lawn lawn, TradeTables tables, IReadOnlyList<PatchMix> mixes)
     {
-        var leastOfMix = mix.Min(m => tables.For(m.Species).LeastSunHours.Value);
         var leastOfAll = tables.Species.Min(s => s.LeastSunHours.Value);
         foreach (var patch in lawn.Patches.Where(p => p.SunHours is not null))
         {
             var hours = patch.SunHours!.Value;
+            var leastOfMix = mixes.Single(m => m.PatchIds.Contains(patch.Id)).Parts.Min(m => tables.For(m.Species).LeastSunHours.Value);
             if (hours < leastOfAll)
             {
                 yield return new($"seed.{patch.Id}.shade", FormattableString.Invariant($"{patch.Name} has {hours:0.#} hours of sun: no lawn grass holds below {leastOfAll:0.#}. Open the canopy or plant something else."), "Penn State Extension, shade and fine fescues", Sureness.Published);

@@ -34,6 +34,9 @@ internal sealed record SeedBlend(IReadOnlyList<BlendPart> Parts, IReadOnlyList<A
     /// <summary>Live seeds in a kilogram of pure live seed of the blend.</summary>
     internal double SeedsPerKilogram() => Kinds().Sum(k => k.WeightShare * k.SeedsPerKilogram);
 
+    /// <summary>Two blends of the same bags in the same shares read alike.</summary>
+    internal string Key() => string.Join('|', Parts.Select(p => FormattableString.Invariant($"{p.Id}:{p.BulkShare:R}")));
+
     /// <summary>The lots entered, blended to the wanted mix where they are of one kind each; otherwise bags as they come.</summary>
     internal static SeedBlend Of(Lawn lawn, Choices choices, TradeTables tables, MixChoice wanted)
     {

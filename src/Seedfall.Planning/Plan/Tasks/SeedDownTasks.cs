@@ -63,6 +63,7 @@ internal static class SeedDownTasks
         Steps =
         [
             $"Weigh out {FigureText.Both(seed.TotalBulk)} of seed: {seed.MixSentence}",
+            .. seed.Mixes.Count < 2 ? [] : seed.Mixes.Select(m => $"Keep the mixes apart. {Words.List(m.PatchIds.Select(id => BeforeTasks.Name(facts, id)))}: {FigureText.Both(m.HalfPass)} for each pass."),
             "Set aside the part for the thin spots, then halve the rest.",
             $"Spread the first half, {FigureText.Both(seed.HalfPass)}, in one direction. Start with a small opening: nobody prints a setting for this seed in this spreader.",
             "Weigh what is left, correct the opening, spread the second half at right angles to the first.",
