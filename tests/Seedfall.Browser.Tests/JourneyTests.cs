@@ -44,7 +44,7 @@ public sealed class JourneyTests(RunningApp app)
         await page.GetByLabel("Name of the patch").FillAsync("Front");
         await page.GetByLabel("Turf-type tall fescue").CheckAsync();
         await page.GetByLabel("Living cover").FillAsync("55");
-        await page.GetByLabel("Circle").CheckAsync();
+        await page.GetByRole(AriaRole.Radio, new() { Name = "Circle" }).CheckAsync();
         await Assertions.Expect(page.GetByLabel("Length", new() { Exact = true })).ToBeHiddenAsync();
         await page.GetByLabel("Diameter", new() { Exact = true }).FillAsync("50");
         if (script)

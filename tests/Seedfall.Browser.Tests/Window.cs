@@ -63,8 +63,17 @@ internal sealed class Window : IAsyncDisposable
     /// <summary>axe finds nothing, in WCAG 2.2 A and AA with 7:1 contrast, with everything that folds open; and nothing runs off the side.</summary>
     public async Task NothingBars()
     {
-        var over = await Page.EvaluateAsync<int>("() => document.documentElement.scrollWidth - document.documentElement.clientWidth");
-        Assert.True(over <= 0, $"{Page.Url} at {Size}: {over} px run off the side");
+        var over = await Page.EvaluateAsync<string[]>(
+            """
+            () => {
+              const root = document.documentElement;
+              if (root.scrollWidth <= root.clientWidth) return [];
+              const scrolls = e => e && (getComputedStyle(e).overflowX === 'auto' || scrolls(e.parentElement));
+              return [...document.querySelectorAll('body *')].filter(e => e.getBoundingClientRect().right > root.clientWidth + 0.5 && !scrolls(e.parentElement))
+                .map(e => `${e.tagName} ${e.getAttribute('class')} ${Math.round(e.getBoundingClientRect().right - root.clientWidth)} px: ${e.textContent.trim().slice(0, 60)}`);
+            }
+            """);
+        Assert.True(over.Length == 0, $"{Page.Url} at {Size}: runs off the side:\n{string.Join('\n', over)}");
         await Axe("as it opens");
         await Page.EvaluateAsync("() => document.querySelectorAll('details').forEach(d => d.open = true)");
         await Axe("with all unfolded");

@@ -23,6 +23,9 @@ public sealed record DateField(string Name, string Label) : Field(Name, Label)
         return null;
     }
 
+    /// <summary>The text as a browser's date field can hold it; blank where it is no date.</summary>
+    public string Shown(Entries entries) => DateOnly.TryParseExact(entries.Text(Name), "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out _) ? entries.Text(Name) : "";
+
     public void Fill(Entries entries, DateOnly? value) => entries.Put(Name, value?.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture));
 }
 
@@ -46,6 +49,9 @@ public sealed record TimeField(string Name, string Label) : Field(Name, Label)
         entries.Wrong(Name, $"{Label}: a time such as 05:30 is needed, not “{text}”.");
         return null;
     }
+
+    /// <summary>The text as a browser's time field can hold it; blank where it is no time.</summary>
+    public string Shown(Entries entries) => TimeOnly.TryParseExact(entries.Text(Name), "HH:mm", CultureInfo.InvariantCulture, DateTimeStyles.None, out _) ? entries.Text(Name) : "";
 
     public void Fill(Entries entries, TimeOnly? value) => entries.Put(Name, value?.ToString("HH:mm", CultureInfo.InvariantCulture));
 }

@@ -20,7 +20,7 @@ internal sealed class DemoLoading(LawnBook book, WeatherShelf shelf)
             throw new InvalidDataException($"the demo's weather cannot be read: {string.Join("; ", read.Problems)}");
         }
 
-        var weather = await shelf.Add(DemoTown.StationName, read.History, read.Report, invented: true, cancellation);
+        var weather = await shelf.Add("Tansy Ford", read.History, read.Report, invented: true, cancellation);
         foreach (var lawn in DemoTown.Lawns)
         {
             await book.Add(lawn, weather, invented: true, cancellation);
