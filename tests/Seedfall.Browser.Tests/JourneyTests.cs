@@ -93,7 +93,7 @@ public sealed class JourneyTests(RunningApp app)
 
     private static async Task WhatIf(IPage page, bool script)
     {
-        var day = page.GetByLabel("Seed-down day");
+        var day = page.Locator("#what-if [name=seedDown]");
         if (script)
         {
             var slider = page.GetByLabel("Slide to another day");
@@ -104,7 +104,7 @@ public sealed class JourneyTests(RunningApp app)
         }
         else
         {
-            var season = await page.Locator("[name=season]").First.InputValueAsync();
+            var season = await page.Locator("#what-if [name=season]").InputValueAsync();
             await day.FillAsync($"{season}-09-03");
         }
 
