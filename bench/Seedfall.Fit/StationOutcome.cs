@@ -12,8 +12,12 @@ internal sealed record StationOutcome(
     IReadOnlyDictionary<string, ErrorTally> Methods,
     IReadOnlyDictionary<double, IReadOnlyList<SeasonCrossing>> Crossings,
     ErrorTally WithoutReadings,
-    ErrorTally WithReadings)
+    ErrorTally WithReadings,
+    IReadOnlyDictionary<int, IReadOnlyList<CrossingForecast>> ForecastsByIssueMonth)
 {
+    /// <summary>Months on whose first day crossing dates are forecast.</summary>
+    internal static IReadOnlyList<int> IssueMonths { get; } = [8, 9];
+
     /// <summary>Thresholds reported, degF.</summary>
     internal static IReadOnlyList<double> ThresholdsF { get; } = [70.0, 65.0, 60.0, 55.0, 50.0];
 
@@ -27,6 +31,9 @@ internal sealed record StationOutcome(
         var (without, with) = (new ErrorTally(), new ErrorTally());
         ReadingScore.Add(trial.Days, trial.Methods.ProductC, trial.Use, trial.Place.LatitudeDeg, without, with);
         var humid = PlaceClimate.FromHistory(station.Days, trial.Place).AridityLog > HumidAridityLog;
-        return new StationOutcome(station.StationName, humid, SoilValidation.Tallies(trial), crossings, without, with);
+        var forecasts = IssueMonths.ToDictionary(
+            m => m,
+            m => inputs == InputSet.Full ? CrossingForecast.Of(station, constants, crossings, m, 1) : []);
+        return new StationOutcome(station.StationName, humid, SoilValidation.Tallies(trial), crossings, without, with, forecasts);
     }
 }

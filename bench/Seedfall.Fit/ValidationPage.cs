@@ -51,6 +51,7 @@ internal static class ValidationPage
 
         PerStation(page, outcomes);
         Crossings(page, outcomes);
+        Forecasts(page, outcomes[InputSet.Full]);
         Readings(page, outcomes);
         Column(page, constants.Column);
         return page.ToString();
@@ -95,6 +96,22 @@ internal static class ValidationPage
         }
 
         page.Append("\n70 degF lies on the flat end of summer: its date is not usefully predictable, and the program leads with the chance curve instead.\n\n");
+    }
+
+    private static void Forecasts(StringBuilder page, IReadOnlyList<StationOutcome> outcomes)
+    {
+        page.Append("### Chances of crossing dates\n\nWeather as measured to the issue day, then each other year's; members blurred by the model's own error at that threshold. Hit rates of the central intervals (50, 80 and 90 % are honest); CRPS in days beside that of the station's own measured other years; Brier skill over the same for having crossed by their median date.\n\n| issued | threshold | seasons | in 50 % | in 80 % | in 90 % | CRPS, d | usual CRPS, d | Brier skill |\n| --- | --- | --- | --- | --- | --- | --- | --- | --- |\n");
+        var errors = CrossingErrors.Of(outcomes).ToDictionary(c => c.ThresholdF, c => c.Product.Rmse);
+        foreach (var month in StationOutcome.IssueMonths)
+        {
+            foreach (var group in outcomes.SelectMany(o => o.ForecastsByIssueMonth[month]).GroupBy(f => f.ThresholdF).OrderByDescending(g => g.Key))
+            {
+                var r = CrossingReliability.Of([.. group], errors[group.Key]);
+                page.Append(CultureInfo.InvariantCulture, $"| {(month == 8 ? "1 August" : "1 September")} | {group.Key:F0} degF | {r.Count} | {r.Hit50:P0} | {r.Hit80:P0} | {r.Hit90:P0} | {r.Crps:F2} | {r.UsualCrps:F2} | {r.BrierSkill:+0.00;-0.00} |\n");
+            }
+        }
+
+        page.Append("\nThe station's own measured years know the site; the product does not, so at a place without measurements no such rival exists.\n\n");
     }
 
     private static void Readings(StringBuilder page, IReadOnlyDictionary<InputSet, IReadOnlyList<StationOutcome>> outcomes)
