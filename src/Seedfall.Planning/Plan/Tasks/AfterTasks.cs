@@ -18,7 +18,7 @@ internal static class AfterTasks
         yield return LookForDisease(seedDown);
         foreach (var feeding in facts.Feed?.Feedings.Where(f => f.DaysAfterSeedDown > 0) ?? [])
         {
-            yield return FeedTask.For(feeding, seedDown.AddDays(feeding.DaysAfterSeedDown!.Value), null, facts);
+            yield return FeedTask.For(feeding, seedDown.AddDays(feeding.DaysAfterSeedDown!.Value), facts);
         }
 
         foreach (var (days, id) in new[] { (21, "week-3"), (42, "week-6") })
@@ -160,7 +160,7 @@ internal static class AfterTasks
         var mow = facts.Late.LastMow.AsDate();
         foreach (var feeding in facts.Feed?.Feedings.Where(f => f.DaysAfterSeedDown is null) ?? [])
         {
-            yield return FeedTask.For(feeding, feeding.Date, null, facts);
+            yield return FeedTask.For(feeding, feeding.Date, facts);
         }
 
         yield return new()

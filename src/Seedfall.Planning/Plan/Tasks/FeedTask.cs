@@ -6,14 +6,13 @@ namespace Seedfall.Planning.Plan.Tasks;
 /// <summary>One feeding as a task.</summary>
 internal static class FeedTask
 {
-    internal static PlanTask For(Feeding feeding, DateOnly date, TimeOnly? start, TaskFacts facts) => new()
+    internal static PlanTask For(Feeding feeding, DateOnly date, TaskFacts facts) => new()
     {
         Id = $"feed.{feeding.Id}",
         Kind = TaskKind.Feed,
         Title = $"Feed: {feeding.ProductName}",
         Date = date,
-        LastDate = start is null ? date.AddDays(2) : date,
-        Start = start,
+        LastDate = date.AddDays(2),
         Minutes = 40,
         Steps =
         [

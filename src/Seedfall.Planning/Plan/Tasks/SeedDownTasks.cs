@@ -6,7 +6,20 @@ namespace Seedfall.Planning.Plan.Tasks;
 /// <summary>Seed-down day in the order of work: mow, seed, starter, spray, cover, first water.</summary>
 internal static class SeedDownTasks
 {
+    private static readonly TimeOnly Begin = new(8, 0);
+
+    /// <summary>One after the other from eight in the morning, each beginning on a quarter hour.</summary>
     internal static IEnumerable<PlanTask> For(TaskFacts facts, DateOnly day)
+    {
+        var start = Begin;
+        foreach (var task in InOrder(facts, day))
+        {
+            yield return task with { Start = start };
+            start = start.AddMinutes(15.0 * Math.Ceiling((task.Minutes ?? 0) / 15.0));
+        }
+    }
+
+    private static IEnumerable<PlanTask> InOrder(TaskFacts facts, DateOnly day)
     {
         yield return Mow(day);
         if (facts.Seed is { } seed)
@@ -16,7 +29,7 @@ internal static class SeedDownTasks
 
         if (facts.Feed?.Feedings.FirstOrDefault(f => f.Id == "starter-1") is { } starter)
         {
-            yield return FeedTask.For(starter, day, new TimeOnly(10, 30), facts);
+            yield return FeedTask.For(starter, day, facts) with { LastDate = day };
         }
 
         foreach (var trip in facts.Spray?.Trips ?? [])
@@ -39,7 +52,6 @@ internal static class SeedDownTasks
         Title = "Mow two notches lower",
         Date = day,
         LastDate = day,
-        Start = new TimeOnly(8, 0),
         Minutes = 45,
         Steps =
         [
@@ -58,7 +70,6 @@ internal static class SeedDownTasks
         Title = "Seed in two halves at right angles",
         Date = day,
         LastDate = day,
-        Start = new TimeOnly(9, 0),
         Minutes = 90,
         Steps =
         [
@@ -81,7 +92,6 @@ internal static class SeedDownTasks
         Title = "Cover the thin and sloping places",
         Date = day,
         LastDate = day,
-        Start = new TimeOnly(12, 30),
         Minutes = 60,
         Steps = [cover.Sentence, .. cover.Patches.Select(p => $"{BeforeTasks.Name(facts, p.PatchId)}: {FigureText.Both(p.Amount)} on {FigureText.Both(p.Area)}.")],
         Figures = [cover.Total],
@@ -94,7 +104,6 @@ internal static class SeedDownTasks
         Title = "First water",
         Date = day,
         LastDate = day,
-        Start = new TimeOnly(13, 30),
         Minutes = 30,
         Steps = ["Water at once, gently, until the top half inch is wet and before anything puddles or runs.", .. WaterLines.For(facts, "seedbed")],
         Conditions = facts.Spray is null ? [] : ["Where something was sprayed, wait until it has dried, or as its label says."],

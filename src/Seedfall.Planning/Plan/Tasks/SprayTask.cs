@@ -13,7 +13,6 @@ internal static class SprayTask
         Title = trip.Title,
         Date = date,
         LastDate = date,
-        Start = new TimeOnly(11, 15),
         Minutes = 60,
         Steps =
         [

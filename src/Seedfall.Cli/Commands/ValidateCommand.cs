@@ -1,0 +1,51 @@
+using System.CommandLine;
+using System.Globalization;
+using System.Text.Json;
+using Seedfall.Cli.Output;
+using Seedfall.Engine.Simulation;
+using Seedfall.Engine.Validation;
+
+namespace Seedfall.Cli.Commands;
+
+/// <summary><c>seedfall validate soil DIR</c>: the shipped soil temperature model against measuring stations, nothing refitted.</summary>
+internal static class ValidateCommand
+{
+    private static readonly JsonSerializerOptions Json = new() { WriteIndented = true, PropertyNamingPolicy = JsonNamingPolicy.CamelCase };
+
+    internal static Command Make(Streams streams)
+    {
+        var (folder, json) = (new Argument<DirectoryInfo>("DIR") { Description = "A folder per station of daily01 files, with or without stations.csv." }, CommandTree.Json());
+        var soil = new Command("soil", "Soil temperature at 5 cm, August to November, against measured stations.") { folder, json };
+        soil.SetAction((parsed, cancellation) => CommandTree.Guard(streams, () =>
+        {
+            var stations = StationFolder.Read(parsed.GetValue(folder)!, streams, cancellation);
+            var report = SoilValidation.Score(stations, SoilHeatConstants.Shipped);
+            Print(report, parsed.GetValue(json), streams.Results);
+            return Task.FromResult(ExitCode.Done);
+        }));
+        return new Command("validate", "Hold the models against measured data.") { soil };
+    }
+
+    private static void Print(SoilScoreReport report, bool json, TextWriter output)
+    {
+        if (json)
+        {
+            output.WriteLine(JsonSerializer.Serialize(report, Json));
+            return;
+        }
+
+        output.WriteLine(FormattableString.Invariant($"{"station",-28}{"method",-12}{"n",8}{"rmse",8}{"mae",8}{"bias",8}  degC"));
+        foreach (var score in report.Stations.Append(report.Pooled))
+        {
+            foreach (var (method, e) in score.Methods)
+            {
+                output.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{score.Station,-28}{method,-12}{e.N,8}{e.Rmse,8:F3}{e.Mae,8:F3}{e.Bias,8:F3}"));
+            }
+
+            foreach (var note in score.Notes)
+            {
+                output.WriteLine($"{score.Station}: {note}");
+            }
+        }
+    }
+}
