@@ -18,7 +18,7 @@ public static class DemoTown
     /// <summary>Station name in the weather file's header.</summary>
     public const string StationName = "Tansy Ford (INVENTED town, INVENTED weather: drawn at random, measured nowhere)";
 
-    private const ulong Seed = 20260825;
+    private const ulong Seed = 20260814;
 
     /// <summary>Ids of the lawns: an ordinary one, one whose tap cannot water it, one that must wait.</summary>
     public static IReadOnlyList<string> Names { get; } = ["mill-lane-corner", "quarry-hill", "ferry-landing"];
@@ -28,7 +28,7 @@ public static class DemoTown
     private static readonly Lazy<WeatherHistory> Drawn = new(Draw);
 
     /// <summary>The day the demo is looked at: the last day its weather is known.</summary>
-    public static DateOnly Today { get; } = new(Season, 8, 25);
+    public static DateOnly Today { get; } = new(Season, 8, 14);
 
     /// <summary>The three lawns.</summary>
     public static IReadOnlyList<Lawn> Lawns => ReadLawns.Value;
@@ -44,7 +44,7 @@ public static class DemoTown
 
     private static WeatherHistory Draw()
     {
-        var place = new Place(43.2, -89.9, 280.0);
+        var place = new Place(41.6, -89.9, 230.0);
         var days = new InventedClimate(Seed, place.LatitudeDeg).Days(new DateOnly(2001, 1, 1), Today);
         return new WeatherHistory(place, StationName, days, [$"{WeatherFileName}: invented weather of an invented town"], []);
     }

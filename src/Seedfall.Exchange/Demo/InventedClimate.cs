@@ -5,18 +5,22 @@ using Seedfall.Engine.Weather;
 namespace Seedfall.Exchange.Demo;
 
 /// <summary>
-/// Daily weather that never happened: a seasonal cycle, day-to-day memory of temperature (first-order autoregression), wet
-/// and dry spells (two-state Markov chain) with gamma-like amounts, and sun, humidity and wind that go with them. The
-/// structure follows Richardson 1981, Water Resources Research 17:182-190; the numbers are made up for a cool, humid
-/// summer climate. The same seed gives the same days, rounded as a station would report them.
+/// Daily weather that never happened: a seasonal cycle, memory of temperature from day to day and from month to month (two
+/// first-order autoregressions), wet and dry spells (two-state Markov chain), many small falls of rain and few heavy ones,
+/// and sun, humidity and wind that go with them. The structure follows Richardson 1981, Water Resources Research
+/// 17:182-190; the numbers are made up for a climate of humid summers and cold winters. The same seed gives the same days,
+/// rounded as a station would report them.
 /// </summary>
 internal sealed class InventedClimate(ulong seed, double latitudeDeg)
 {
-    private const double YearMeanC = 8.2;
-    private const double HalfSwingC = 14.3;
+    private const double YearMeanC = 10.2;
+    private const double HalfSwingC = 14.0;
     private const double Memory = 0.72;
+    private const double LongMemory = 0.97;
+    private const double LongSpreadC = 1.6;
     private readonly SplitMix64 _random = new(seed);
     private double _anomaly;
+    private double _spell;
     private bool _wet;
 
     /// <summary>Every day from first to last.</summary>
@@ -28,7 +32,8 @@ internal sealed class InventedClimate(ulong seed, double latitudeDeg)
         var summer = Math.Cos(2.0 * Math.PI * (date.DayOfYear - 201) / 365.25);
         _wet = _random.NextDouble() < (_wet ? 0.46 + (0.02 * summer) : 0.25 + (0.05 * summer));
         _anomaly = (Memory * _anomaly) + (Math.Sqrt(1.0 - (Memory * Memory)) * (4.2 - (1.5 * summer)) * _random.NextNormal());
-        var mean = YearMeanC + (HalfSwingC * summer) + _anomaly - (_wet ? 0.8 : 0.0);
+        _spell = (LongMemory * _spell) + (Math.Sqrt(1.0 - (LongMemory * LongMemory)) * LongSpreadC * _random.NextNormal());
+        var mean = YearMeanC + (HalfSwingC * summer) + _anomaly + _spell - (_wet ? 0.8 : 0.0);
         var range = Math.Max(2.5, (10.6 + (1.6 * summer) - (_wet ? 3.4 : 0.0)) + (2.1 * _random.NextNormal()));
         var (tmax, tmin) = (Math.Round(mean + (0.5 * range), 1), Math.Round(mean - (0.5 * range), 1));
         var rain = _wet ? Rain(summer) : 0.0;

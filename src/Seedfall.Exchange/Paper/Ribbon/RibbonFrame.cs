@@ -12,8 +12,6 @@ namespace Seedfall.Exchange.Paper.Ribbon;
 /// <param name="Lanes">Kinds of work that have a lane.</param>
 public sealed record RibbonFrame(bool Wide, DateOnly From, DateOnly To, IReadOnlyList<RibbonLane> Lanes)
 {
-    private const double LaneStep = 21.0;
-
     public double Width => Wide ? 760.0 : 360.0;
 
     public double Left => Wide ? 78.0 : 62.0;
@@ -22,21 +20,23 @@ public sealed record RibbonFrame(bool Wide, DateOnly From, DateOnly To, IReadOnl
 
     public double SoilTop => 50.0;
 
-    public double SoilBottom => SoilTop + 170.0;
+    public double SoilBottom => SoilTop + (Wide ? 124.0 : 170.0);
 
     public double ChanceTop => SoilBottom + (Wide ? 34.0 : 52.0);
 
-    public double ChanceBottom => ChanceTop + 110.0;
+    public double ChanceBottom => ChanceTop + (Wide ? 76.0 : 110.0);
 
     public double FrostTop => ChanceBottom + (Wide ? 32.0 : 50.0);
 
-    public double FrostBottom => FrostTop + 40.0;
+    public double FrostBottom => FrostTop + 36.0;
 
-    public double PhaseTop => FrostBottom + 32.0;
+    public double PhaseTop => FrostBottom + 29.0;
 
     public double PhaseBottom => PhaseTop + 22.0;
 
     public double LaneTop => PhaseBottom + 12.0;
+
+    private double LaneStep => Wide ? 18.0 : 21.0;
 
     public double LaneY(int lane) => LaneTop + (LaneStep * (lane + 0.5));
 
