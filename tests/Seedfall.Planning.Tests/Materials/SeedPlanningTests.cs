@@ -156,6 +156,13 @@ public sealed class SeedPlanningTests
         var plan = Plan(lawn);
         Assert.Equal(2, plan.Mixes.Count);
         Assert.Equal([GrassSpecies.KentuckyBluegrass], plan.Mixes[0].Parts.Select(m => m.Species));
+        Assert.Contains(plan.Advice, a => a.Id == "seed.side.fescue");
+
+        // Without the fescue in hand nothing is said to be added.
+        var bluegrassOnly = Plan(lawn with { SeedLots = [lawn.SeedLots[0]] });
+        Assert.Single(bluegrassOnly.Mixes);
+        Assert.DoesNotContain(bluegrassOnly.Advice, a => a.Id == "seed.side.fescue");
+        Assert.Contains(bluegrassOnly.Advice, a => a.Id == "seed.side.shade");
     }
 
     [Fact]

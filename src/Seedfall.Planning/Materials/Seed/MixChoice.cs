@@ -5,10 +5,13 @@ using Seedfall.Planning.Rules;
 
 namespace Seedfall.Planning.Materials;
 
+/// <summary>Why a grass is in a mix; said only where that grass is really sown.</summary>
+internal sealed record MixReason(GrassSpecies About, Advice Advice);
+
 /// <summary>The wanted mix before any lot is looked at.</summary>
 /// <param name="Weights">Share of each kind by weight of pure live seed; sums to 1, in the order of the enum.</param>
 /// <param name="Reasons">Why, one sentence each.</param>
-internal sealed record MixChoice(IReadOnlyList<(GrassSpecies Species, double Weight)> Weights, IReadOnlyList<Advice> Reasons)
+internal sealed record MixChoice(IReadOnlyList<(GrassSpecies Species, double Weight)> Weights, IReadOnlyList<MixReason> Reasons)
 {
     private const string Purdue = "Purdue University Turf: less than 10 % ryegrass by weight in bluegrass";
     private const string Cornell = "Cornell University, Safe Sports Fields: at least 85 to 90 % tall fescue when mixed with bluegrass";
@@ -27,7 +30,7 @@ internal sealed record MixChoice(IReadOnlyList<(GrassSpecies Species, double Wei
         }
 
         var grown = patch.Grasses.Distinct().Order().ToList();
-        var reasons = new List<Advice>();
+        var reasons = new List<MixReason>();
         AddForWear(lawn, patch, grown, reasons);
         var shaded = Shaded(patch, grown, tables);
         AddForShade(shaded, patch, grown, reasons);
@@ -45,7 +48,7 @@ internal sealed record MixChoice(IReadOnlyList<(GrassSpecies Species, double Wei
         return new([.. entered.Where(e => e.Value > 0.0).OrderBy(e => e.Key).Select(e => (e.Key, e.Value / total))], []);
     }
 
-    private static void AddForWear(Lawn lawn, Patch patch, List<GrassSpecies> grown, List<Advice> reasons)
+    private static void AddForWear(Lawn lawn, Patch patch, List<GrassSpecies> grown, List<MixReason> reasons)
     {
         if (lawn.Use != LawnUse.HardWear)
         {
@@ -55,12 +58,12 @@ internal sealed record MixChoice(IReadOnlyList<(GrassSpecies Species, double Wei
         if (grown.Contains(GrassSpecies.TallFescue) && !grown.Contains(GrassSpecies.KentuckyBluegrass))
         {
             grown.Add(GrassSpecies.KentuckyBluegrass);
-            reasons.Add(new("seed.mix.wear", "Hard wear: a tenth of Kentucky bluegrass is added, whose rhizomes knit worn places that tall fescue cannot.", Cornell, Sureness.Published));
+            reasons.Add(new(GrassSpecies.KentuckyBluegrass, new("seed.mix.wear", "Hard wear: a tenth of Kentucky bluegrass is added, whose rhizomes knit worn places that tall fescue cannot.", Cornell, Sureness.Published)));
         }
         else if (grown.Contains(GrassSpecies.KentuckyBluegrass) && !grown.Contains(GrassSpecies.PerennialRyegrass) && !grown.Contains(GrassSpecies.TallFescue) && patch.Cause != DamageCause.Drought)
         {
             grown.Add(GrassSpecies.PerennialRyegrass);
-            reasons.Add(new("seed.mix.wear", "Hard wear: a tenth of perennial ryegrass is added for cover in two weeks; no more, or it crowds the bluegrass seedlings.", Purdue, Sureness.Published));
+            reasons.Add(new(GrassSpecies.PerennialRyegrass, new("seed.mix.wear", "Hard wear: a tenth of perennial ryegrass is added for cover in two weeks; no more, or it crowds the bluegrass seedlings.", Purdue, Sureness.Published)));
         }
 
         grown.Sort();
@@ -73,17 +76,17 @@ internal sealed record MixChoice(IReadOnlyList<(GrassSpecies Species, double Wei
         return needs.Count > 0 && (patch.SunHours ?? GroundDefaults.SunHours) < needs.Min();
     }
 
-    private static void AddForShade(bool shaded, Patch patch, List<GrassSpecies> grown, List<Advice> reasons)
+    private static void AddForShade(bool shaded, Patch patch, List<GrassSpecies> grown, List<MixReason> reasons)
     {
         if (shaded && !grown.Any(IsFine))
         {
             grown.Add(GrassSpecies.CreepingRedFescue);
             grown.Sort();
-            reasons.Add(new($"seed.{patch.Id}.fescue", $"{patch.Name}: creeping red fescue is added, for the sun there is too little for the grasses that grow here.", "Penn State Extension: fine fescues need at least 3 hours of direct sun", Sureness.Published));
+            reasons.Add(new(GrassSpecies.CreepingRedFescue, new($"seed.{patch.Id}.fescue", $"{patch.Name}: creeping red fescue is added, for the sun there is too little for the grasses that grow here.", "Penn State Extension: fine fescues need at least 3 hours of direct sun", Sureness.Published)));
         }
     }
 
-    private static List<(GrassSpecies, double)> Weigh(List<GrassSpecies> grown, bool shaded, List<Advice> reasons)
+    private static List<(GrassSpecies, double)> Weigh(List<GrassSpecies> grown, bool shaded, List<MixReason> reasons)
     {
         var fine = grown.Where(IsFine).ToList();
         var rye = grown.Contains(GrassSpecies.PerennialRyegrass);
@@ -97,7 +100,7 @@ internal sealed record MixChoice(IReadOnlyList<(GrassSpecies Species, double Wei
             Share(weights, shaded && fine.Count > 0 ? fine : [.. grown.Where(g => g != GrassSpecies.TallFescue)], others);
             if (blue)
             {
-                reasons.Add(new("seed.mix.fescue", "Tall fescue stays at nine tenths by weight: with more bluegrass the fescue stands in clumps.", Cornell, Sureness.Published));
+                reasons.Add(new(GrassSpecies.KentuckyBluegrass, new("seed.mix.fescue", "Tall fescue stays at nine tenths by weight: with more bluegrass the fescue stands in clumps.", Cornell, Sureness.Published)));
             }
         }
         else if (blue)

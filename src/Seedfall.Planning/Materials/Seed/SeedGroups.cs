@@ -23,8 +23,12 @@ internal sealed record SeedGroups(IReadOnlyList<SeedGroup> Groups, IReadOnlyList
             .Select(g => new SeedGroup(g.First().Blend, [.. g.Select(x => x.Patch)]))
             .OrderByDescending(g => g.Patches.Sum(p => p.Area.Value))
             .ToList();
-        return new(groups, [.. wanted.SelectMany(w => w.Reasons).DistinctBy(r => r.Id)]);
+        var reasons = patches.SelectMany((p, i) => wanted[i].Reasons.Where(r => Sown(groups, p).Contains(r.About)).Select(r => r.Advice));
+        return new(groups, [.. reasons.DistinctBy(r => r.Id)]);
     }
+
+    private static IEnumerable<GrassSpecies> Sown(IEnumerable<SeedGroup> groups, PatchSummary patch) =>
+        groups.Single(g => g.Patches.Contains(patch)).Blend.Kinds().Select(k => k.Species);
 
     /// <summary>All groups as one blend, each weighing what it takes of the lawn's seed.</summary>
     /// <param name="totalsKg">Bulk seed of each group.</param>
