@@ -15,7 +15,13 @@ namespace Seedfall.Engine.Simulation;
 public sealed record FittedModels(
     LinearModel Regression,
     LinearModel Product,
-    IReadOnlyDictionary<string, ErrorSummary> LeftOut);
+    IReadOnlyDictionary<string, ErrorSummary> LeftOut)
+{
+    /// <summary>True where the plain regression did better on stations left out: a plan then uses it, and says so.</summary>
+    [JsonIgnore]
+    public bool RegressionIsBetter =>
+        LeftOut.TryGetValue(SoilScoreMethods.Regression, out var plain) && LeftOut.TryGetValue(SoilScoreMethods.Product, out var product) && plain.Rmse < product.Rmse;
+}
 
 /// <summary>The fitted numbers of soil temperature, from <c>data/soil-heat.json</c>: when, from which stations, by which script.</summary>
 public sealed record SoilHeatConstants

@@ -54,7 +54,7 @@ public static class SoilMethods
         {
             var row = rows.AsSpan(d * ProductFeatureCount, ProductFeatureCount);
             regression[d] = models.Regression.At(row[..^1]);
-            product[d] = models.Product.At(row);
+            product[d] = models.RegressionIsBetter ? regression[d] : models.Product.At(row);
         }
 
         return new SoilMethodValues(complete, column, regression, product);
@@ -65,5 +65,5 @@ public static class SoilMethods
 /// <param name="CompleteDays">The days with what was not measured estimated.</param>
 /// <param name="ColumnC">The calibrated heat column alone.</param>
 /// <param name="RegressionC">The pooled regression alone.</param>
-/// <param name="ProductC">The two together: what a plan uses.</param>
+/// <param name="ProductC">What a plan uses: the two together, or the regression where it does better alone.</param>
 public sealed record SoilMethodValues(WeatherDay[] CompleteDays, double[] ColumnC, double[] RegressionC, double[] ProductC);

@@ -30,8 +30,10 @@ public static class SoilTemperature
         RequireAscending(days);
         var methods = SoilMethods.At5Cm(days, place, climate, inputs, constants);
         var values = site == SoilTempSite.Reference ? methods.ProductC : AtSite(methods, place, climate, site, constants);
-        var errors = constants.For(inputs).LeftOut[ProductName];
-        return new SoilTemperatureSeries(days, values, climate, SoilMethod.ColumnAndRegression, inputs, errors, Statement(errors, inputs, constants), Assumptions(climate, inputs));
+        var models = constants.For(inputs);
+        var method = models.RegressionIsBetter ? SoilMethod.Regression : SoilMethod.ColumnAndRegression;
+        var errors = models.LeftOut[method == SoilMethod.Regression ? SoilScoreMethods.Regression : ProductName];
+        return new SoilTemperatureSeries(days, values, climate, method, inputs, errors, Statement(method, errors, inputs, constants), Assumptions(climate, inputs));
     }
 
     /// <summary>The product at reference ground, moved by what the column says this ground differs.</summary>
@@ -46,12 +48,13 @@ public static class SoilTemperature
         return here;
     }
 
-    private static string Statement(ErrorSummary errors, InputSet inputs, SoilHeatConstants constants)
+    private static string Statement(SoilMethod method, ErrorSummary errors, InputSet inputs, SoilHeatConstants constants)
     {
         var from = inputs == InputSet.Full ? "measured mean temperature and sun" : "daily highs, lows and rain";
+        var by = method == SoilMethod.Regression ? "pooled regression, which did better alone than with the heat column" : "a heat column corrected by regression";
         return string.Create(
             CultureInfo.InvariantCulture,
-            $"Soil temperature at 2 in by a heat column corrected by regression, from {from}; off by {errors.Rmse * 1.8:F1} degF (root mean square) at {constants.Stations.Count} measuring stations it was not fitted to, August to November.");
+            $"Soil temperature at 2 in by {by}, from {from}; off by {errors.Rmse * 1.8:F1} degF (root mean square) at {constants.Stations.Count} measuring stations it was not fitted to, August to November.");
     }
 
     private static IReadOnlyList<string> Assumptions(PlaceClimate climate, InputSet inputs)

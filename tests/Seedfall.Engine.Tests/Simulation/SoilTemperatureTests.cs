@@ -1,6 +1,8 @@
 using Seedfall.Engine.Simulation;
 using Seedfall.Engine.Simulation.Correction;
+using Seedfall.Engine.Simulation.Forcing;
 using Seedfall.Engine.Units;
+using Seedfall.Engine.Validation;
 using Seedfall.Engine.Weather;
 
 namespace Seedfall.Engine.Tests.Simulation;
@@ -19,6 +21,19 @@ public sealed class SoilTemperatureTests
         Assert.InRange(Reference.LeftOut.Rmse, 0.5, 1.35);
         Assert.Contains("degF", Reference.Statement, StringComparison.Ordinal);
         Assert.Contains(Reference.Assumptions, a => a.Contains("estimated", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void WhereThePlainRegressionDidBetterItIsUsedAndSaid()
+    {
+        var shipped = SoilHeatConstants.Shipped;
+        var errors = new Dictionary<string, ErrorSummary>(shipped.Extremes.LeftOut) { [SoilScoreMethods.Regression] = new(100, 0.5, 0.4, 0.0) };
+        var changed = shipped with { Extremes = shipped.Extremes with { LeftOut = errors } };
+        var series = SoilTemperature.DailyMeanAt5Cm(Days, Somewhere, SoilTempSite.Reference, Reference.Climate, InputSet.Extremes, changed);
+        Assert.Equal(SoilMethod.Regression, series.Method);
+        Assert.Equal(0.5, series.LeftOut.Rmse);
+        Assert.Contains("did better alone", series.Statement, StringComparison.Ordinal);
+        Assert.Equal(SoilMethod.ColumnAndRegression, Reference.Method);
     }
 
     [Fact]
