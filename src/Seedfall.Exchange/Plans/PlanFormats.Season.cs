@@ -27,8 +27,12 @@ internal sealed partial class PlanFormats
         var phases = f.Required("phases", new ListFormat<Phase>(PhaseFormat()), x => x.Phases, "");
         var figures = f.Required("figures", new ListFormat<Figure>(Figure), x => x.Figures, "");
         var advice = f.Required("advice", new ListFormat<Advice>(Advice), x => x.Advice, "");
+        var method = f.Required("standMethod", NamesOf<StandMethod>.Format, x => x.StandMethod, "What the chance curve rests on.");
         var working = f.Required("standWorking", WorkingFormat(), x => x.StandWorking, "How the chance curve was computed.");
         var stand = f.Required("stand", chances, x => x.Stand, "Chance of an established stand by seed-down date.");
+        var byRule = f.Required("standByRule", chances, x => x.StandByRule, "The rule-of-thumb curve beside a simulated one; else empty.");
+        var cover = f.Required("coverForecast", new ListFormat<CoverFanDay>(CoverFormat()), x => x.CoverForecast, "Living cover of the lawn by day from seed-down, 0 to 1; empty where not simulated.");
+        var coverWorking = f.Optional("coverWorking", WorkingFormat(), x => x.CoverWorking, "How the cover forecast was computed.");
         var cool = f.Required("soilCool", chances, x => x.SoilCool, "Chance that the soil has cooled through 70 degF for good.");
         var frost32 = f.Required("frost32", chances, x => x.Frost32, "Chance that the first 32 degF night has come.");
         var frost28 = f.Required("frost28", chances, x => x.Frost28, "Chance that the first 28 degF night has come.");
@@ -45,8 +49,12 @@ internal sealed partial class PlanFormats
             Phases = v.Get(phases),
             Figures = v.Get(figures),
             Advice = v.Get(advice),
+            StandMethod = v.Get(method),
             StandWorking = v.Get(working),
             Stand = v.Get(stand),
+            StandByRule = v.Get(byRule),
+            CoverForecast = v.Get(cover),
+            CoverWorking = v.Get(coverWorking),
             SoilCool = v.Get(cool),
             Frost32 = v.Get(frost32),
             Frost28 = v.Get(frost28),
@@ -61,6 +69,16 @@ internal sealed partial class PlanFormats
         var date = f.Required("date", Scalars.Date, x => x.Date, "");
         var chance = f.Required("chance", Scalars.Number, x => x.Chance, "0 to 1.");
         return f.Made(v => new DateChance(v.Get(date), v.Get(chance)));
+    }
+
+    private static RecordFormat<CoverFanDay> CoverFormat()
+    {
+        var f = new RecordFormat<CoverFanDay>("coverFanDay");
+        var date = f.Required("date", Scalars.Date, x => x.Date, "");
+        var p10 = f.Required("p10", Scalars.Number, x => x.P10, "0 to 1.");
+        var p50 = f.Required("p50", Scalars.Number, x => x.P50, "0 to 1.");
+        var p90 = f.Required("p90", Scalars.Number, x => x.P90, "0 to 1.");
+        return f.Made(v => new CoverFanDay(v.Get(date), v.Get(p10), v.Get(p50), v.Get(p90)));
     }
 
     private static RecordFormat<SeedWindow> WindowFormat()

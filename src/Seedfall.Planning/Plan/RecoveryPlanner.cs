@@ -26,10 +26,10 @@ public static class RecoveryPlanner
         var patches = ground.Value!;
         var seed = SeedPlanning.Plan(lawn, choices, tables, patches);
         var wait = SeedingInterval.EarliestSeeding(lawn, choices.Method);
-        var timing = Time(lawn, choices, weather, tables, patches, Grasses(lawn, seed.Value), wait);
+        var timing = Time(lawn, choices, weather, tables, patches, seed.Value, wait);
         var water = WaterPlanning.Prove(lawn, patches, timing.Value!, weather, tables);
         var verdict = LawnVerdict.Judge(lawn, choices, patches, timing.Value!, water.Value, wait.Earliest, tables);
-        var season = verdict.Kind is VerdictKind.Recover or VerdictKind.StartOver ? timing.Value! : timing.Value! with { SeedDown = null, Phases = [] };
+        var season = verdict.Kind is VerdictKind.Recover or VerdictKind.StartOver ? timing.Value! : timing.Value! with { SeedDown = null, Phases = [], CoverForecast = [], CoverWorking = null };
         var late = LateSeason.Of(weather, choices.Season, lawn.Place.LatitudeDeg < 0.0);
         var materials = PlanMaterials(lawn, choices, tables, patches, season, late, seed);
         return Assemble(new Parts(lawn, choices, weather, tables, ground, timing, water, verdict, season, late, materials, wait));
@@ -48,14 +48,32 @@ public static class RecoveryPlanner
         ? [.. lawn.Patches.SelectMany(p => p.Grasses).Distinct()]
         : [.. seed.Mix.Select(part => part.Species)];
 
-    /// <summary>The season's timing; a best day that a past spray forbids moves to the first day it allows, where the window still holds.</summary>
+    /// <summary>
+    /// The season's timing: rules of thumb say where to look and what water that asks for, the simulation with the water the tap
+    /// can give then chooses. A best day that a past spray forbids moves to the first day it allows, where the window still holds.
+    /// </summary>
     private static Section<SeasonTiming> Time(
-        Lawn lawn, Choices choices, WeatherHistory weather, TradeTables tables, IReadOnlyList<PatchSummary> patches, IReadOnlyList<GrassSpecies> mix, SeedingWait wait)
+        Lawn lawn, Choices choices, WeatherHistory weather, TradeTables tables, IReadOnlyList<PatchSummary> patches, SeedPlan? seed, SeedingWait wait)
     {
-        var timing = SeasonTimingPlanning.Plan(lawn, choices, weather, tables, patches, mix);
+        var scene = SeasonScene.Of(lawn, choices, weather, tables, Grasses(lawn, seed));
+        var ruled = SeasonTimingPlanning.Plan(scene, choices, null);
+        var stands = Simulate(scene, ruled.Value!, choices, tables, patches, seed);
+        var timing = stands is null ? ruled : SeasonTimingPlanning.Plan(scene, choices, stands);
         var barred = choices.SeedDown is null && timing.Value!.SeedDown is { } day && wait.Earliest > day && wait.Earliest <= timing.Value.Window?.Closes;
-        var chosen = barred ? SeasonTimingPlanning.Plan(lawn, choices with { SeedDown = wait.Earliest }, weather, tables, patches, mix) : timing;
+        var chosen = barred ? SeasonTimingPlanning.Plan(scene, choices with { SeedDown = wait.Earliest }, stands) : timing;
         return chosen with { Value = chosen.Value! with { Advice = [.. chosen.Value.Advice, .. barred ? [Moved(timing.Value!, wait)] : Array.Empty<Advice>(), .. wait.Advice] } };
+    }
+
+    private static SimulatedStands? Simulate(
+        SeasonScene scene, SeasonTiming ruled, Choices choices, TradeTables tables, IReadOnlyList<PatchSummary> patches, SeedPlan? seed)
+    {
+        if (seed is null)
+        {
+            return null;
+        }
+
+        var water = WaterPlanning.Prove(scene.Lawn, patches, ruled, scene.Weather, tables);
+        return SimulatedStands.Of(scene, Seedbed.Of(scene.Lawn, choices, patches, seed, water.Value!, tables), SeasonTimingPlanning.Middle(scene, ruled.Window));
     }
 
     private static Advice Moved(SeasonTiming best, SeedingWait wait) => new(

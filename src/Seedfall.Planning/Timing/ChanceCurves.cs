@@ -32,7 +32,7 @@ internal static class ChanceCurves
     /// <summary>Chance of a stand by seed-down date; empty where there are no seasons.</summary>
     internal static IReadOnlyList<DateChance> Stand(StandOutcomes outcomes, SeasonCalendar calendar) => outcomes.Members == 0
         ? []
-        : [.. Enumerable.Range(SeasonCalendar.FirstSeeding, SeasonCalendar.LastSeeding - SeasonCalendar.FirstSeeding + 1)
+        : [.. Enumerable.Range(outcomes.FirstDay, outcomes.LastDay - outcomes.FirstDay + 1)
             .Select(day => new DateChance(calendar.Date(day), outcomes.Chance(day)))];
 
     /// <summary>A share rounded to whole percents.</summary>

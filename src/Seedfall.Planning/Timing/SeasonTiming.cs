@@ -9,6 +9,19 @@ public sealed record SoilFanDay(DateOnly Date, double P10C, double P25C, double 
 /// <summary>A chance by date, 0 to 1.</summary>
 public sealed record DateChance(DateOnly Date, double Chance);
 
+/// <summary>Living cover on one day after seed-down over the past seasons, 0 to 1.</summary>
+public sealed record CoverFanDay(DateOnly Date, double P10, double P50, double P90);
+
+/// <summary>How the chance of a stand was had.</summary>
+public enum StandMethod
+{
+    /// <summary>The hour-by-hour simulation of seedbed, seed and seedlings over every past season.</summary>
+    Simulated,
+
+    /// <summary>Degree-days and frost dates alone: too few past seasons to simulate, or nothing sown.</summary>
+    RuleOfThumb,
+}
+
 /// <summary>This season's own soil temperature, where its weather is known, degC.</summary>
 public sealed record SoilLineDay(DateOnly Date, double SoilC, bool Observed);
 
@@ -43,6 +56,18 @@ public sealed record SeasonTiming
 
     /// <summary>The chance curve: chance of an established stand by seed-down date.</summary>
     public required IReadOnlyList<DateChance> Stand { get; init; }
+
+    /// <summary>What the chance curve rests on.</summary>
+    public StandMethod StandMethod { get; init; } = StandMethod.RuleOfThumb;
+
+    /// <summary>The rule-of-thumb curve beside a simulated one, to compare; empty where the chance curve is the rule of thumb itself.</summary>
+    public IReadOnlyList<DateChance> StandByRule { get; init; } = [];
+
+    /// <summary>Living cover of the whole lawn by day from the seed-down day on; empty where it was not simulated.</summary>
+    public IReadOnlyList<CoverFanDay> CoverForecast { get; init; } = [];
+
+    /// <summary>How the cover forecast was computed; null where there is none.</summary>
+    public Working? CoverWorking { get; init; }
 
     /// <summary>How the chance curve was computed and how far to trust it.</summary>
     public required Working StandWorking { get; init; }

@@ -27,46 +27,48 @@ public static class SeasonTimingPlanning
         IReadOnlyList<PatchSummary> patches,
         IReadOnlyList<GrassSpecies> mix)
     {
-        ArgumentOutOfRangeException.ThrowIfLessThan(choices.Season, 1900, nameof(choices));
-        ArgumentOutOfRangeException.ThrowIfGreaterThan(choices.Season, 2200, nameof(choices));
-        if (mix.Count == 0)
-        {
-            throw new ArgumentException("at least one grass is needed", nameof(mix));
-        }
-
-        var calendar = new SeasonCalendar(choices.Season, lawn.Place.LatitudeDeg < 0.0);
-        var place = weather.Station ?? lawn.Place;
-        var season = ThisSeason.Of(weather, calendar, place, choices.Today);
-        var facts = Facts(choices, calendar, PastSeasons.Of(weather, calendar, place), season, [.. mix.Distinct().Select(species => StandNeed.Of(species, tables))], lawn.Place);
-        var barred = choices.SeedDown is { } chosen && facts.SeedDown is null;
-        return new Section<SeasonTiming>(
-            Timing(facts, season, lawn, weather.Station),
-            barred ? [TimingAdvice.OutsideSeason(choices.SeedDown!.Value, calendar)] : [],
-            TimingAdvice.Assumptions(facts));
+        ArgumentNullException.ThrowIfNull(patches);
+        return Plan(SeasonScene.Of(lawn, choices, weather, tables, mix), choices, null);
     }
 
-    private static TimingFacts Facts(
-        Choices choices, SeasonCalendar calendar, PastSeasons past, ThisSeason season, IReadOnlyList<StandNeed> needs, Place place)
+    /// <summary>The same from a season worked out before; by rules of thumb alone where no simulated stands are given.</summary>
+    internal static Section<SeasonTiming> Plan(SeasonScene scene, Choices choices, SimulatedStands? simulated)
     {
-        var members = Ensemble.Splice(past.Seasons, season);
-        var outcomes = StandOutcomes.Of(members, needs);
-        var coolDays = ChanceCurves.CoolDays(members);
-        var first = Math.Max(SeasonCalendar.FirstSeeding, choices.Today is { } today ? calendar.Index(today) : 0);
-        var window = members.Count > 0
-            ? WindowChoice.Of(outcomes, first, SeasonCalendar.LastSeeding, coolDays?.Quantile(0.5))
-            : From(CalendarWindow.For(place.LatitudeDeg), first);
+        var facts = Facts(scene, choices, simulated);
+        var barred = choices.SeedDown is { } chosen && facts.SeedDown is null;
+        return new Section<SeasonTiming>(
+            Timing(facts, scene),
+            barred ? [TimingAdvice.OutsideSeason(choices.SeedDown!.Value, scene.Calendar)] : [],
+            [.. TimingAdvice.Assumptions(facts), .. simulated?.Assumptions ?? []]);
+    }
+
+    /// <summary>Middle day of a window, or of the usual one of the latitude where there is none.</summary>
+    internal static int Middle(SeasonScene scene, SeedWindow? window) => window is not null
+        ? (scene.Calendar.Index(window.Opens) + scene.Calendar.Index(window.Closes)) / 2
+        : CalendarWindow.For(scene.Lawn.Place.LatitudeDeg).Best;
+
+    private static TimingFacts Facts(SeasonScene scene, Choices choices, SimulatedStands? simulated)
+    {
+        var coolDays = ChanceCurves.CoolDays(scene.Members);
+        var first = Math.Max(SeasonCalendar.FirstSeeding, choices.Today is { } today ? scene.Calendar.Index(today) : 0);
+        var window = simulated is not null
+            ? simulated.Window(first, SeasonCalendar.LastSeeding)
+            : scene.Members.Count > 0
+                ? WindowChoice.Of(scene.Ruled, first, SeasonCalendar.LastSeeding, coolDays?.Quantile(0.5))
+                : From(CalendarWindow.For(scene.Lawn.Place.LatitudeDeg), first);
         return new TimingFacts(
-            calendar,
+            scene.Calendar,
             choices,
-            past,
-            members,
-            needs,
-            outcomes,
+            scene.Past,
+            scene.Members,
+            scene.Needs,
+            simulated?.Outcomes ?? scene.Ruled,
+            simulated,
             coolDays,
-            ChanceCurves.FrostDays(members, Frosts.FrostC),
-            ChanceCurves.FrostDays(members, Frosts.HardFrostC),
+            ChanceCurves.FrostDays(scene.Members, Frosts.FrostC),
+            ChanceCurves.FrostDays(scene.Members, Frosts.HardFrostC),
             window,
-            SeedDown(choices, calendar, window));
+            SeedDown(choices, scene.Calendar, window));
     }
 
     private static ChosenWindow? From(ChosenWindow window, int first) =>
@@ -83,28 +85,32 @@ public static class SeasonTimingPlanning
         return day is >= SeasonCalendar.FirstSeeding and <= SeasonCalendar.LastSeeding ? day : null;
     }
 
-    private static SeasonTiming Timing(TimingFacts facts, ThisSeason season, Lawn lawn, Place? station)
+    private static SeasonTiming Timing(TimingFacts facts, SeasonScene scene)
     {
         var calendar = facts.Calendar;
-        var other = OtherSeeding.Of(facts.Past, calendar, lawn.Place.LatitudeDeg);
+        var other = OtherSeeding.Of(facts.Past, calendar, scene.Lawn.Place.LatitudeDeg);
         return new SeasonTiming
         {
             Seasons = [.. facts.Past.Seasons.Select(past => past.Year)],
             SeasonsDropped = facts.Past.Dropped,
             SoilFan = ChanceCurves.SoilFan(facts.Past.Seasons, calendar),
-            ThisYear = season.Line,
+            ThisYear = scene.Season.Line,
             SoilCool = ChanceCurves.ByDate(facts.CoolDays, calendar),
             Frost32 = ChanceCurves.ByDate(facts.Frost32Days, calendar),
             Frost28 = ChanceCurves.ByDate(facts.Frost28Days, calendar),
             Stand = ChanceCurves.Stand(facts.Outcomes, calendar),
+            StandMethod = facts.Simulated is null ? StandMethod.RuleOfThumb : StandMethod.Simulated,
+            StandByRule = facts.Simulated is null ? [] : ChanceCurves.Stand(scene.Ruled, calendar),
             StandWorking = StandWorking.Of(facts),
             Window = facts.Window is { } window ? Dated(window, facts) : null,
             SeedDown = facts.SeedDown is { } day ? calendar.Date(day) : null,
             Phases = facts.SeedDown is { } seedDown ? Phases(facts, seedDown) : [],
             Figures = TimingFigures.For(facts),
+            CoverForecast = facts.SeedDown is { } sown ? facts.Simulated?.Cover(sown) ?? [] : [],
+            CoverWorking = facts.Simulated?.CoverWorking,
             OtherWindow = other.Window,
             OtherWindowName = other.Name,
-            Advice = TimingAdvice.For(facts, lawn, station),
+            Advice = TimingAdvice.For(facts, scene.Lawn, scene.Weather.Station),
         };
     }
 

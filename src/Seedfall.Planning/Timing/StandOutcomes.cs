@@ -5,7 +5,13 @@ internal sealed class StandOutcomes
 {
     private readonly double[][] _stood;
 
-    private StandOutcomes(double[][] stood) => _stood = stood;
+    private StandOutcomes(double[][] stood, int firstDay, int lastDay) => (_stood, FirstDay, LastDay) = (stood, firstDay, lastDay);
+
+    /// <summary>First seed-down day of the season that is answered.</summary>
+    internal int FirstDay { get; }
+
+    /// <summary>Last seed-down day of the season that is answered.</summary>
+    internal int LastDay { get; }
 
     internal int Members => _stood.Length;
 
@@ -14,7 +20,10 @@ internal sealed class StandOutcomes
     /// after seed-down spoils a share.
     /// </summary>
     internal static StandOutcomes Of(IReadOnlyList<SeasonWeather> members, IReadOnlyList<StandNeed> needs) =>
-        new([.. members.Select(member => Stood(member, needs))]);
+        new([.. members.Select(member => Stood(member, needs))], SeasonCalendar.FirstSeeding, SeasonCalendar.LastSeeding);
+
+    /// <summary>From shares of the lawn that stood, by member and day of the calendar, good from the first drawn day or a later one on.</summary>
+    internal static StandOutcomes OfShares(double[][] stood, int firstDay, int lastDay) => new(stood, Math.Max(firstDay, SeasonCalendar.FirstDrawn), lastDay);
 
     /// <summary>Sum over the members of what seeding on a day gave.</summary>
     internal double Sum(int day) => _stood.Sum(member => member[day]);

@@ -6,7 +6,9 @@ namespace Seedfall.Planning.Timing;
 /// <summary>How the chance curve was computed and how far to trust it.</summary>
 internal static class StandWorking
 {
-    internal static Working Of(TimingFacts facts)
+    internal static Working Of(TimingFacts facts) => facts.Simulated?.Working ?? ByRule(facts);
+
+    private static Working ByRule(TimingFacts facts)
     {
         var slowest = facts.Slowest;
         return new Working(
@@ -25,7 +27,7 @@ internal static class StandWorking
     }
 
     private static string Note(int seasons) =>
-        "Rules of thumb: assumes seed kept wet, and leaves out disease, washouts, birds and seed depth. The hour-by-hour seedbed model, once it runs in the plan, takes this curve's place. "
+        "Rules of thumb: assumes seed kept wet, and leaves out disease, washouts, birds and seed depth. The hour-by-hour simulation needs at least five past seasons and a seed mix. "
         + (seasons == 0
             ? "No past season is known, so there is no curve."
             : $"With {seasons} past season{(seasons == 1 ? "" : "s")} a chance near one half is good to about {100.0 * DateChances.FromDays([], seasons).StandardError(0.5):0} points either way.");

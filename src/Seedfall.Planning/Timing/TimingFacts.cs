@@ -11,6 +11,7 @@ internal sealed record TimingFacts(
     IReadOnlyList<SeasonWeather> Members,
     IReadOnlyList<StandNeed> Needs,
     StandOutcomes Outcomes,
+    SimulatedStands? Simulated,
     DateChances? CoolDays,
     DateChances? Frost32Days,
     DateChances? Frost28Days,
@@ -24,7 +25,7 @@ internal sealed record TimingFacts(
     internal int? UsualHardFrost => Frost28Days?.Quantile(0.5);
 
     /// <summary>Middle day, over the seasons, by which every grass is up when seeded on a day; null where unknown.</summary>
-    internal int? UsualEmergence(int seedDown) => Middle(dates => dates.Emerged(seedDown));
+    internal int? UsualEmergence(int seedDown) => Simulated is null ? Middle(dates => dates.Emerged(seedDown)) : Simulated.Emergence(seedDown);
 
     /// <summary>Middle day by which every grass stands when seeded on a day; null where most seasons end first.</summary>
     internal int? UsualStand(int seedDown) => Middle(dates => dates.Established(seedDown));

@@ -13,6 +13,7 @@ internal static class TimingFigures
         .. Middle(facts, "timing.frost28", "First 28 degF night", facts.Frost28Days, 0.5, "first night at or below 28 degF", null),
         .. Middle(facts, "timing.frost28.early", "First 28 degF night, one autumn in ten", facts.Frost28Days, 0.1, "first night at or below 28 degF", null),
         .. SeedDownFigures(facts),
+        .. facts.Simulated?.ChoiceFigures() ?? [],
         .. GrowingDays(facts),
     ];
 
@@ -40,9 +41,13 @@ internal static class TimingFigures
         }
 
         yield return new Figure("timing.chance", "Chance of a stand from the seed-down day", QuantityKind.Chance, facts.Outcomes.Chance(day), StandWorking.Of(facts));
-        if (facts.UsualEmergence(day) is { } up)
+        if (facts.UsualEmergence(day) is { } up && facts.Simulated is { } simulated)
         {
-            yield return DateFigure(facts, "timing.emergence", "Slowest grass half up", up, "median day by which sum(T - Tb) since seed-down reaches thetaE", FieldEmergence.Source, facts.Slowest.EmergenceDegreeDays, "thetaE");
+            yield return new Figure("timing.emergence", "Slowest grass half up", QuantityKind.Date, facts.Calendar.Date(up).DayNumber, simulated.EmergenceWorking);
+        }
+        else if (facts.UsualEmergence(day) is { } ruled)
+        {
+            yield return DateFigure(facts, "timing.emergence", "Slowest grass half up", ruled, "median day by which sum(T - Tb) since seed-down reaches thetaE", FieldEmergence.Source, facts.Slowest.EmergenceDegreeDays, "thetaE");
         }
 
         if (facts.UsualStand(day) is { } stands)

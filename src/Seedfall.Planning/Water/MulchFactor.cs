@@ -13,7 +13,8 @@ internal static class MulchFactor
     /// <summary>Evaporation under a cover over that of bare seedbed, 0 to 1.</summary>
     internal static double For(CoverKind kind) => 1.0 - (FullCoverSaving * CoveredShare(kind));
 
-    private static double CoveredShare(CoverKind kind) => kind switch
+    /// <summary>Share of the ground a covering hides, 0 to 1.</summary>
+    internal static double CoveredShare(CoverKind kind) => kind switch
     {
         CoverKind.None => 0.0,
         CoverKind.Straw => 0.5,

@@ -11,11 +11,11 @@ public sealed class CoverGrowth
     /// <summary>Share of the gap bunch grasses close from their crowns alone (judged: about 5 cm around each).</summary>
     private const double BunchReach = 0.35;
 
-    /// <summary>Front speed of rhizomes at best growth, m/d: 10 mm a week (common practice, low confidence).</summary>
-    private const double RhizomeMPerDay = 0.010 / 7.0;
+    /// <summary>Front speed of rhizomes at 15 degC, m/d: 7 mm a week, of 5 to 15 at best (common practice, low confidence).</summary>
+    private const double RhizomeMPerDay = 0.007 / 7.0;
 
     /// <summary>Radius of a typical gap in thin turf, m (assumed).</summary>
-    private const double GapRadiusM = 0.10;
+    private const double GapRadiusM = 0.15;
 
     private readonly CoverTraits _turf;
     private readonly CoverTraits _seedling;
@@ -50,9 +50,10 @@ public sealed class CoverGrowth
     /// <param name="emergedPerM2">Seedlings that came up that day, per m2.</param>
     /// <param name="lostShare">Share of the seedlings lost that day.</param>
     /// <param name="conditions">Nitrogen, light, water.</param>
-    public void Day(double airC, double emergedPerM2, double lostShare, in GrowthConditions conditions)
+    /// <param name="vigor">Growth over the usual, above 0.</param>
+    public void Day(double airC, double emergedPerM2, double lostShare, in GrowthConditions conditions, double vigor = 1.0)
     {
-        var growth = RelativeTo15(airC) * conditions.Factor;
+        var growth = vigor * RelativeTo15(airC) * conditions.Factor;
         Turf += _turf.Rhizomes ? Creep(growth) : Logistic(Turf, _most, _turf.RateAt15 * growth);
         Turf = Math.Min(Turf, _most);
         var room = Math.Max(0.0, 1.0 - Turf);

@@ -1,40 +1,41 @@
 namespace Seedfall.Engine.Simulation.Ensemble;
 
 /// <summary>The best window: every date whose share of stands lies within one paired standard error of the best date's.</summary>
-/// <param name="Opens">First candidate of the window.</param>
-/// <param name="Best">The best candidate: of those that share the highest value the one with the most plants.</param>
-/// <param name="Closes">Last candidate of the window.</param>
+/// <param name="Opens">First date of the window.</param>
+/// <param name="Best">The best date: of those that share the highest value the one with the most plants.</param>
+/// <param name="Closes">Last date of the window.</param>
 public readonly record struct BestWindow(int Opens, int Best, int Closes);
 
-/// <summary>Choosing a date from a table of outcomes.</summary>
+/// <summary>Choosing a date from the scores of past seasons.</summary>
 public static class DateChoice
 {
-    /// <summary>The window over all seasons but one (or over all); null where no date ever gave a stand.</summary>
-    /// <param name="table">Outcomes.</param>
-    /// <param name="leftOut">Season left out, or -1.</param>
-    public static BestWindow? Of(StandTable table, int leftOut = -1)
-    {
-        var count = table.Candidates.Count;
-        var stood = new int[count];
-        for (var c = 0; c < count; c++)
-        {
-            stood[c] = Stood(table, c, leftOut);
-        }
+    private const double Rounding = 1e-12;
 
-        var most = stood.Max();
-        if (most == 0)
+    /// <summary>The window over all dates and all seasons, or all but one; null where no date ever gave a stand.</summary>
+    /// <param name="scores">Outcomes.</param>
+    /// <param name="leftOut">Season left out, or -1.</param>
+    public static BestWindow? Of(DateScores scores, int leftOut = -1) => Of(scores, 0, scores.Dates - 1, leftOut);
+
+    /// <summary>The window within a range of dates.</summary>
+    /// <param name="scores">Outcomes.</param>
+    /// <param name="first">First date that may be chosen.</param>
+    /// <param name="last">Last date that may be chosen; before <paramref name="first"/> means none may.</param>
+    /// <param name="leftOut">Season left out, or -1.</param>
+    public static BestWindow? Of(DateScores scores, int first, int last, int leftOut = -1)
+    {
+        var best = Best(scores, first, last, leftOut);
+        if (best < 0)
         {
             return null;
         }
 
-        var best = Fullest(table, stood, most, leftOut);
         var (opens, closes) = (best, best);
-        while (opens > 0 && Within(table, opens - 1, best, leftOut))
+        while (opens > first && Within(scores, opens - 1, best, leftOut))
         {
             opens--;
         }
 
-        while (closes + 1 < count && Within(table, closes + 1, best, leftOut))
+        while (closes < last && Within(scores, closes + 1, best, leftOut))
         {
             closes++;
         }
@@ -42,77 +43,81 @@ public static class DateChoice
         return new BestWindow(opens, best, closes);
     }
 
-    /// <summary>Share of seasons whose own stand was had on the date chosen without them: leave-one-year-out.</summary>
-    public static double LeaveOneOutSuccess(StandTable table)
+    /// <summary>Mean over the seasons of what each had on the date chosen without it: leave-one-year-out.</summary>
+    public static double LeaveOneOutSuccess(DateScores scores, int first, int last)
     {
-        var stood = 0;
-        for (var season = 0; season < table.Years.Count; season++)
+        var stood = 0.0;
+        for (var season = 0; season < scores.Seasons; season++)
         {
-            stood += Of(table, season) is { } window && table.Stood(season, window.Best) ? 1 : 0;
+            stood += Of(scores, first, last, season) is { } window ? scores.Stood(season, window.Best) : 0.0;
         }
 
-        return table.Years.Count == 0 ? 0.0 : (double)stood / table.Years.Count;
+        return scores.Seasons == 0 ? 0.0 : stood / scores.Seasons;
     }
 
-    /// <summary>Share of seasons in which some date would have given a stand: the best in hindsight.</summary>
-    public static double HindsightSuccess(StandTable table)
+    /// <summary>Mean over the seasons of the best any date in the range would have given: hindsight.</summary>
+    public static double HindsightSuccess(DateScores scores, int first, int last)
     {
-        var stood = Enumerable.Range(0, table.Years.Count).Count(season => Enumerable.Range(0, table.Candidates.Count).Any(c => table.Stood(season, c)));
-        return table.Years.Count == 0 ? 0.0 : (double)stood / table.Years.Count;
-    }
-
-    private static int Stood(StandTable table, int candidate, int leftOut)
-    {
-        var stood = 0;
-        for (var season = 0; season < table.Years.Count; season++)
+        var stood = 0.0;
+        for (var season = 0; season < scores.Seasons; season++)
         {
-            stood += season != leftOut && table.Stood(season, candidate) ? 1 : 0;
+            var most = 0.0;
+            for (var date = first; date <= last; date++)
+            {
+                most = Math.Max(most, scores.Stood(season, date));
+            }
+
+            stood += most;
         }
 
-        return stood;
+        return scores.Seasons == 0 ? 0.0 : stood / scores.Seasons;
     }
 
-    /// <summary>Of the dates with the most stands, the one with the most plants.</summary>
-    private static int Fullest(StandTable table, int[] stood, int most, int leftOut)
+    /// <summary>Of the dates with the most stands the one with the most plants; -1 where none ever stood.</summary>
+    private static int Best(DateScores scores, int first, int last, int leftOut)
     {
-        var (best, bestPlants) = (-1, -1.0);
-        for (var c = 0; c < stood.Length; c++)
+        var (best, most, plants) = (-1, Rounding, 0.0);
+        for (var date = first; date <= last; date++)
         {
-            var plants = stood[c] == most ? Plants(table, c, leftOut) : -1.0;
-            (best, bestPlants) = plants > bestPlants ? (c, plants) : (best, bestPlants);
+            var (stood, grown) = Sums(scores, date, leftOut);
+            if (stood > most + Rounding || (stood > most - Rounding && best >= 0 && grown > plants))
+            {
+                (best, most, plants) = (date, stood, grown);
+            }
         }
 
         return best;
     }
 
-    private static double Plants(StandTable table, int candidate, int leftOut)
+    private static (double Stood, double Plants) Sums(DateScores scores, int date, int leftOut)
     {
-        var plants = 0.0;
-        for (var season = 0; season < table.Years.Count; season++)
+        var (stood, plants) = (0.0, 0.0);
+        for (var season = 0; season < scores.Seasons; season++)
         {
-            plants += season == leftOut ? 0.0 : table[season, candidate].PlantsPerM2;
+            if (season != leftOut)
+            {
+                (stood, plants) = (stood + scores.Stood(season, date), plants + scores.Plants(season, date));
+            }
         }
 
-        return plants;
+        return (stood, plants);
     }
 
     /// <summary>True where the mean difference to the best date is at most its standard error over the paired seasons.</summary>
-    private static bool Within(StandTable table, int candidate, int best, int leftOut)
+    private static bool Within(DateScores scores, int date, int best, int leftOut)
     {
         var (n, sum, squares) = (0, 0.0, 0.0);
-        for (var season = 0; season < table.Years.Count; season++)
+        for (var season = 0; season < scores.Seasons; season++)
         {
-            if (season == leftOut)
+            if (season != leftOut)
             {
-                continue;
+                var difference = scores.Stood(season, best) - scores.Stood(season, date);
+                (n, sum, squares) = (n + 1, sum + difference, squares + (difference * difference));
             }
-
-            var difference = (table.Stood(season, best) ? 1.0 : 0.0) - (table.Stood(season, candidate) ? 1.0 : 0.0);
-            (n, sum, squares) = (n + 1, sum + difference, squares + (difference * difference));
         }
 
         var mean = sum / n;
         var variance = n > 1 ? Math.Max(0.0, (squares - (n * mean * mean)) / (n - 1)) : 0.0;
-        return mean <= Math.Sqrt(variance / n) + 1e-12;
+        return mean <= Math.Sqrt(variance / n) + Rounding;
     }
 }

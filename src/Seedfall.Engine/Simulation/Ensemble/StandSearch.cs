@@ -7,6 +7,9 @@ public static class StandSearch
 {
     private const int SowingHourOfDay = 13;
 
+    /// <summary>Hour of the season at which seed goes down on a day.</summary>
+    internal static int SowingHour(int day) => (24 * day) + SowingHourOfDay;
+
     /// <summary>The outcome of seed put down on one day of a season.</summary>
     /// <param name="plants">The season's running sums, one per grass.</param>
     /// <param name="sown">The grasses as sown, in the same order.</param>
@@ -16,29 +19,28 @@ public static class StandSearch
     /// <param name="rule">What counts.</param>
     public static StandOutcome Of(IReadOnlyList<PlantRecord> plants, IReadOnlyList<SownGrass> sown, int seedDownDay, int endDay, double depthMm, StandRule rule)
     {
-        var (start, end) = ((24 * seedDownDay) + SowingHourOfDay, 24 * endDay);
+        var (start, end) = (SowingHour(seedDownDay), 24 * endDay);
         if (end <= start)
         {
             return default;
         }
 
-        var (standing, emerged, days) = (0.0, 0.0, 0.0);
+        var (standing, slowest, allUp) = (0.0, 0, true);
         for (var i = 0; i < plants.Count; i++)
         {
             var perShare = sown[i].LiveSeedsPerM2 * rule.FieldSurvival / PlantRecord.Shares;
             for (var share = 0; share < PlantRecord.Shares; share++)
             {
                 var fate = plants[i].Fate(share, start, end, depthMm);
-                if (fate.Emerged)
+                standing += fate.Emerged && fate.Leaves >= rule.Leaves ? perShare * fate.Survival : 0.0;
+                if (share == PlantRecord.Shares / 2)
                 {
-                    emerged += perShare;
-                    days += perShare * (fate.EmergedHour - start) / 24.0;
-                    standing += fate.Leaves >= rule.Leaves ? perShare * fate.Survival : 0.0;
+                    (slowest, allUp) = (Math.Max(slowest, fate.EmergedHour), allUp && fate.Emerged);
                 }
             }
         }
 
-        return new StandOutcome(standing, emerged > 0.0 ? days / emerged : null);
+        return new StandOutcome(standing, allUp ? (slowest - start) / 24.0 : null);
     }
 
     /// <summary>Index of the first day at or after <paramref name="from"/> as cold as hard frost; the season's length where none comes.</summary>

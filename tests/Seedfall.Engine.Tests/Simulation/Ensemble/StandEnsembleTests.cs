@@ -45,7 +45,7 @@ public sealed class StandEnsembleTests
 
     [Fact]
     public void TheSlowGrassClosesFirst() =>
-        Assert.True(DateChoice.Of(Run(Bluegrass, Three))!.Value.Closes <= DateChoice.Of(Run(Ryegrass, Three))!.Value.Closes);
+        Assert.True(DateChoice.Of(Scores(Bluegrass))!.Value.Closes <= DateChoice.Of(Scores(Ryegrass))!.Value.Closes);
 
     [Fact]
     public void WateringNeverMakesTheSeedbedDrier()
@@ -59,10 +59,10 @@ public sealed class StandEnsembleTests
     [Fact]
     public void TheWindowHoldsItsBestDayAndHindsightIsNeverWorse()
     {
-        var table = Run(Bluegrass, WateringRounds.RainOnly);
-        var window = DateChoice.Of(table)!.Value;
+        var scores = DateScores.Of((Run(Bluegrass, WateringRounds.RainOnly), 1.0));
+        var window = DateChoice.Of(scores)!.Value;
         Assert.InRange(window.Best, window.Opens, window.Closes);
-        Assert.True(DateChoice.LeaveOneOutSuccess(table) <= DateChoice.HindsightSuccess(table));
+        Assert.True(DateChoice.LeaveOneOutSuccess(scores, 0, Dates.Count - 1) <= DateChoice.HindsightSuccess(scores, 0, Dates.Count - 1));
     }
 
     [Fact]
@@ -72,6 +72,21 @@ public sealed class StandEnsembleTests
         Assert.Equal("SeedDepthMm", error.ParamName);
         Assert.Throws<ArgumentOutOfRangeException>(() => Run(Ryegrass, new WateringRounds([25], 1.0)));
     }
+
+    [Fact]
+    public void ALawnOfTwoPatchesStandsByTheirWeights()
+    {
+        var (good, dry) = (Run(Bluegrass, Three), Run(Bluegrass, WateringRounds.RainOnly));
+        var lawn = DateScores.Of((good, 3.0), (dry, 1.0));
+        for (var date = 0; date < Dates.Count; date++)
+        {
+            Assert.Equal((0.75 * good.Share(date)) + (0.25 * dry.Share(date)), lawn.Share(date), 12);
+        }
+
+        Assert.Throws<ArgumentOutOfRangeException>(() => DateScores.Of((good, 0.0)));
+    }
+
+    private static DateScores Scores(GerminationTraits grass) => DateScores.Of((Run(grass, Three), 1.0));
 
     private static WateringRounds Three => new([8, 12, 16], 1.5);
 

@@ -1,0 +1,105 @@
+using Seedfall.Engine.Simulation.Cover;
+using Seedfall.Engine.Simulation.Forcing;
+using Seedfall.Engine.Simulation.Heat;
+using Seedfall.Engine.Simulation.Plant;
+using Seedfall.Engine.Weather;
+
+namespace Seedfall.Engine.Simulation.Ensemble;
+
+/// <summary>The grass on a patch for the cover forecast.</summary>
+/// <param name="Turf">The turf that lives.</param>
+/// <param name="Seedlings">The grass sown, the mix's mean.</param>
+/// <param name="Conditions">Nitrogen, light, water.</param>
+public sealed record CoverStand(CoverTraits Turf, CoverTraits Seedlings, GrowthConditions Conditions);
+
+/// <summary>Living cover after one seed-down date in every season.</summary>
+public static class CoverEnsemble
+{
+    /// <summary>Growth over the usual that each season is grown with in turn: rates differ between lawns and are assumed.</summary>
+    public static IReadOnlyList<double> Vigors { get; } = [0.7, 1.0, 1.3];
+
+    /// <summary>
+    /// Cover at the end of each day from seed-down on, 0 to 1, by member: every season with each of <see cref="Vigors"/>, the
+    /// vigors of a season one after the other.
+    /// </summary>
+    /// <param name="seasons">Seasons of one place, all of the same length.</param>
+    /// <param name="climate">The usual year of the place.</param>
+    /// <param name="place">Where.</param>
+    /// <param name="patch">The ground.</param>
+    /// <param name="parameters">The column's fitted numbers.</param>
+    /// <param name="sown">The grasses as sown; at least one.</param>
+    /// <param name="watering">Rounds from the first watered day on.</param>
+    /// <param name="firstWateredDay">Index of a day.</param>
+    /// <param name="seedDownDay">Index of the seed-down day.</param>
+    /// <param name="stand">How what lives and what comes up cover ground.</param>
+    /// <param name="rule">Field survival.</param>
+    public static double[][] Run(
+        IReadOnlyList<SeasonForcing> seasons,
+        PlaceClimate climate,
+        Place place,
+        PatchConditions patch,
+        HeatParameters parameters,
+        IReadOnlyList<SownGrass> sown,
+        WateringRounds watering,
+        int firstWateredDay,
+        int seedDownDay,
+        CoverStand stand,
+        StandRule rule)
+    {
+        var longest = seasons.Count == 0 ? 1 : seasons.Max(s => s.Days);
+        var simulation = new SeasonSimulation(patch, parameters, [.. sown.Select(s => s.Traits)], longest);
+        var cover = new double[seasons.Count * Vigors.Count][];
+        var emerged = new double[longest];
+        for (var i = 0; i < seasons.Count; i++)
+        {
+            simulation.Run(seasons[i], climate, place.LatitudeDeg, watering, firstWateredDay);
+            Emerged(simulation.Plants, sown, seedDownDay, seasons[i].Days, patch.SeedDepthMm, rule, emerged);
+            for (var v = 0; v < Vigors.Count; v++)
+            {
+                cover[(i * Vigors.Count) + v] = Grow(seasons[i], patch.TurfShare, seedDownDay, stand, Vigors[v], emerged);
+            }
+        }
+
+        return cover;
+    }
+
+    /// <summary>Seedlings that come up on each day and live, per m2.</summary>
+    private static void Emerged(
+        IReadOnlyList<PlantRecord> plants, IReadOnlyList<SownGrass> sown, int seedDownDay, int days, double depthMm, StandRule rule, double[] perM2)
+    {
+        Array.Clear(perM2);
+        var start = StandSearch.SowingHour(seedDownDay);
+        for (var i = 0; i < plants.Count; i++)
+        {
+            var perShare = sown[i].LiveSeedsPerM2 * rule.FieldSurvival / PlantRecord.Shares;
+            for (var share = 0; share < PlantRecord.Shares; share++)
+            {
+                var fate = plants[i].Fate(share, start, 24 * days, depthMm);
+                if (fate.Emerged)
+                {
+                    perM2[Math.Min(days - 1, fate.EmergedHour / 24)] += perShare * fate.Survival;
+                }
+            }
+        }
+    }
+
+    private static double[] Grow(SeasonForcing season, double turfShare, int seedDownDay, CoverStand stand, double vigor, double[] emerged)
+    {
+        var growth = new CoverGrowth(turfShare, stand.Turf, stand.Seedlings);
+        var cover = new double[season.Days - seedDownDay];
+        for (var day = seedDownDay; day < season.Days; day++)
+        {
+            var air = season.Column.Weather.AirC.AsSpan(24 * day, 24);
+            var mean = 0.0;
+            foreach (var hour in air)
+            {
+                mean += hour / 24.0;
+            }
+
+            growth.Day(mean, emerged[day], 0.0, stand.Conditions, vigor);
+            cover[day - seedDownDay] = growth.Total;
+        }
+
+        return cover;
+    }
+}
