@@ -1,0 +1,62 @@
+using System.Text.Json;
+using Seedfall.Cli.Tests.Support;
+
+namespace Seedfall.Cli.Tests;
+
+public sealed class OtherCommandTests
+{
+    [Fact]
+    public async Task TheDemoSaysThatItIsInventedAndChecksSound()
+    {
+        using var bench = await Workbench.WithDemo();
+        Assert.Equal(3, Directory.EnumerateFiles(bench.Demo, "*.json").Count());
+        foreach (var lawn in Directory.EnumerateFiles(bench.Demo, "*.json"))
+        {
+            Assert.Equal(0, (await Run.Of("check", lawn)).ExitCode);
+            Assert.Contains("invented", File.ReadAllText(lawn), StringComparison.OrdinalIgnoreCase);
+        }
+
+        Assert.Contains("INVENTED", string.Concat(File.ReadLines(bench.Weather).Take(5)), StringComparison.OrdinalIgnoreCase);
+    }
+
+    [Fact]
+    public async Task WeatherIsToldInWordsAndAsJson()
+    {
+        using var bench = await Workbench.WithDemo();
+        var words = await Run.Of("weather", bench.Weather);
+        Assert.Equal(0, words.ExitCode);
+        Assert.Contains("degC", words.Results, StringComparison.Ordinal);
+        using var json = JsonDocument.Parse((await Run.Of("weather", bench.Weather, "--json")).Results);
+        Assert.True(json.RootElement.GetProperty("dayCount").GetInt32() > 9000);
+    }
+
+    [Fact]
+    public async Task ABadLawnChecksAsJsonWithEveryProblem()
+    {
+        using var bench = await Workbench.WithDemo();
+        var run = await Run.Of("check", bench.LawnWith("\"55 %\"", "\"155 %\""), "--json");
+        Assert.Equal(2, run.ExitCode);
+        using var json = JsonDocument.Parse(run.Results);
+        Assert.False(json.RootElement.GetProperty("sound").GetBoolean());
+        Assert.NotEqual(0, json.RootElement.GetProperty("problems").GetArrayLength());
+    }
+
+    [Fact]
+    public async Task SoilValidationScoresTheShippedModelOnMeasuredStations()
+    {
+        // U.S. Climate Reference Network daily01 product (Diamond et al. 2013, Bell et al. 2013), public domain.
+        var data = Environment.GetEnvironmentVariable("SEEDFALL_DATA");
+        if (string.IsNullOrEmpty(data))
+        {
+            Assert.Skip("SEEDFALL_DATA is not set: measured stations are not there");
+        }
+
+        var run = await Run.Of("validate", "soil", Path.Combine(data, "uscrn_daily"), "--json");
+        Assert.Equal(0, run.ExitCode);
+        using var json = JsonDocument.Parse(run.Results);
+        var pooled = json.RootElement.GetProperty("pooled").GetProperty("methods");
+        Assert.All(new[] { "column", "product", "regression", "air7", "climatology" }, method => Assert.True(pooled.GetProperty(method).GetProperty("n").GetInt32() > 20000));
+        Assert.True(pooled.GetProperty("product").GetProperty("rmse").GetDouble() <= 1.35);
+        Assert.True(pooled.GetProperty("product").GetProperty("rmse").GetDouble() <= pooled.GetProperty("regression").GetProperty("rmse").GetDouble());
+    }
+}
