@@ -48,7 +48,7 @@ public sealed class BadInputTests
         const string Lot = "{ \"lotNumber\": \"A-1\", \"components\": [ { \"species\": \"tall-fescue\", \"purity\": \"98 %\", \"germination\": \"85 %\" } ] }";
         var lawn = bench.Write("lots.json", $$"""
             { "format": "seedfall-lawn/1", "id": "l", "name": "L", "place": { "latitude": 43.2, "longitude": -89.9, "elevation": "280 m" },
-              "patches": [ { "id": "all", "name": "All", "shape": { "typed": "200 m2" }, "grasses": [ "tall-fescue" ] } ],
+              "patches": [ { "id": "all", "name": "All", "shape": { "area": "200 m2" }, "grasses": [ "tall-fescue" ] } ],
               "seedLots": [ {{Lot}}, {{Lot}} ] }
             """);
         await RefusedAsync(bench, 2, "A-1", "plan", lawn, "--weather", bench.Weather, "--season", "2026", "--out", bench.Out, "--no-pdf");
