@@ -19,6 +19,7 @@ internal static class FeatureSetup
         builder.Services.AddSingleton<PlanWork>();
         builder.Services.AddSingleton<Desk>();
         builder.Services.AddSingleton<DemoLoading>();
+        builder.Services.AddSingleton<PaperPrinting>();
         builder.Services.AddSingleton<Taking>();
     }
 }

@@ -47,6 +47,15 @@ internal sealed class PlanWork(IDbContextFactory<SeedfallDb> contexts, Writer wr
         };
     }
 
+    /// <summary>A number that rises with every change kept to the lawn's notes or its season.</summary>
+    public async Task<int> Sequence(string lawnId, int season, CancellationToken cancellation)
+    {
+        await using var db = await contexts.CreateDbContextAsync(cancellation);
+        var lawn = await db.Lawns.Where(l => l.Id == lawnId).Select(l => l.Version).FirstOrDefaultAsync(cancellation);
+        var kept = await db.Seasons.Where(s => s.LawnId == lawnId && s.Year == season).Select(s => s.Version).FirstOrDefaultAsync(cancellation);
+        return Math.Max(0, lawn - 1) + kept;
+    }
+
     /// <summary>The plan for what is asked; <paramref name="asked"/> null asks for what is kept.</summary>
     public async Task<PlannedLawn> Plan(StoredLawn stored, Choices kept, Choices? asked, CancellationToken cancellation)
     {
