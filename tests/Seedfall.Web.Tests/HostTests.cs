@@ -100,7 +100,7 @@ public sealed class HostTests : IDisposable
     [Fact]
     public async Task A_lawn_file_goes_out_and_comes_back_in()
     {
-        var lawn = System.Text.RegularExpressions.Regex.Match(await _app.Get("/"), "href=\"(/lawns/[^\"]+)\"").Groups[1].Value;
+        var lawn = System.Text.RegularExpressions.Regex.Match(await _app.Get("/"), "<h2><a href=\"(/lawns/[^\"]+)\"").Groups[1].Value;
         var file = await _app.Get(lawn + "/lawn.json");
         var answer = await _app.Upload("/lawns/from-file", [("lawn.json", Encoding.UTF8.GetBytes(file))]);
         Assert.Equal(HttpStatusCode.Found, answer.Status);

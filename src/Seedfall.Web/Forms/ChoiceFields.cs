@@ -55,10 +55,12 @@ public sealed record TicksField<T>(string Name, string Label, IReadOnlyList<(T V
 {
     public override IReadOnlyList<Option> Options => [.. Answers.Select(a => new Option(a.Key, a.Text))];
 
-    public IReadOnlyList<T> Read(Entries entries)
+    /// <summary>What is ticked: first what was ticked before, in its own order, then the rest as offered.</summary>
+    public IReadOnlyList<T> Read(Entries entries, IReadOnlyList<T>? before = null)
     {
         var keys = entries.All(Name);
-        var chosen = Answers.Where(a => keys.Contains(a.Key)).Select(a => a.Value).ToList();
+        var ticked = Answers.Where(a => keys.Contains(a.Key)).Select(a => a.Value).ToList();
+        List<T> chosen = [.. (before ?? []).Where(ticked.Contains), .. ticked.Where(t => before?.Contains(t) != true)];
         if (chosen.Count == 0)
         {
             Missing(entries, "at least one");

@@ -70,7 +70,7 @@ internal sealed class PatchesLeaf() : ListLeaf<Patch>("patches", "Patches", "Siz
 
     protected override Patch? ReadItem(Patch? before, Lawn lawn, Entries entries)
     {
-        var (name, grasses, shape) = (Name.Read(entries), Grasses.Read(entries), PatchShapeFields.Read(before?.Shape, entries));
+        var (name, grasses, shape) = (Name.Read(entries), Grasses.Read(entries, before?.Grasses), PatchShapeFields.Read(before?.Shape, entries));
         var others = lawn.Patches.Where(p => !ReferenceEquals(p, before)).ToList();
         if (name is not null && others.Any(p => string.Equals(p.Name, name, StringComparison.OrdinalIgnoreCase)))
         {

@@ -71,7 +71,7 @@ internal sealed class PreEmergentLeaf() : Leaf("pre-emergent", "Pre-emergent", "
         }
 
         var strength = Strength.Read(entries);
-        var (safe, barred) = (Safe.Read(entries), Barred.Read(entries));
+        var (safe, barred) = (Safe.Read(entries, lawn.PreEmergent?.LabeledAtSeeding), Barred.Read(entries, lawn.PreEmergent?.Barred));
         if (safe.Intersect(barred).Any())
         {
             entries.Wrong(Barred.Name, $"{Barred.Label}: a grass cannot be both safe and barred.");

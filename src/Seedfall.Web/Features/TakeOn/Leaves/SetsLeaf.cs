@@ -68,7 +68,7 @@ internal sealed class SetsLeaf() : ListLeaf<SprinklerSet>("sets", "Sprinkler set
         var set = new SprinklerSet
         {
             Name = name ?? "",
-            PatchIds = Wets(lawn).Read(entries),
+            PatchIds = Wets(lawn).Read(entries, before?.PatchIds),
             Kind = Kind.Read(entries) ?? SprinklerKind.Unknown,
             Rate = Rate.Read(entries),
             Cans = ReadCans(entries),
