@@ -1,3 +1,4 @@
+using Seedfall.Engine.Soil;
 using Seedfall.Engine.Units;
 using Seedfall.Exchange.Json;
 using Seedfall.Exchange.Units;
@@ -61,7 +62,7 @@ internal sealed class SoilFormat : ObjectFormat<SoilFacts>
 {
     public static readonly SoilFormat One = new();
 
-    private readonly Field<SoilFacts, TextureClass?> _texture;
+    private readonly Field<SoilFacts, SoilTexture?> _texture;
     private readonly Field<SoilFacts, double?> _ph, _phosphorus, _potassium;
     private readonly Field<SoilFacts, DateOnly?> _tested;
     private readonly Field<SoilFacts, Fraction?> _organic;
@@ -69,7 +70,7 @@ internal sealed class SoilFormat : ObjectFormat<SoilFacts>
     private SoilFormat()
         : base("soil")
     {
-        _texture = Optional("texture", NamesOf<TextureClass>.Format, s => s.Texture, "USDA texture class.");
+        _texture = Optional("texture", NamesOf<SoilTexture>.Format, s => s.Texture, "USDA texture class.");
         _ph = Optional("ph", Scalars.Decimal(0.0, 14.0), s => s.Ph, "pH in water.");
         _phosphorus = Optional("phosphorus", Quantities.PartsPerMillion.Format, s => s.PhosphorusPpm, "Mehlich-3 phosphorus.");
         _potassium = Optional("potassium", Quantities.PartsPerMillion.Format, s => s.PotassiumPpm, "Mehlich-3 potassium.");

@@ -1,28 +1,12 @@
+using Seedfall.Engine.Soil;
 using Seedfall.Engine.Units;
 
 namespace Seedfall.Planning.Ground;
 
-/// <summary>The twelve USDA texture classes.</summary>
-public enum TextureClass
-{
-    Sand,
-    LoamySand,
-    SandyLoam,
-    Loam,
-    SiltLoam,
-    Silt,
-    SandyClayLoam,
-    ClayLoam,
-    SiltyClayLoam,
-    SandyClay,
-    SiltyClay,
-    Clay,
-}
-
 /// <summary>What is known of the soil. Null means not known.</summary>
 public sealed record SoilFacts
 {
-    public TextureClass? Texture { get; init; }
+    public SoilTexture? Texture { get; init; }
 
     /// <summary>pH in water, 3 to 10.</summary>
     public double? Ph { get; init; }

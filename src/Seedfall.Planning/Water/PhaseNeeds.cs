@@ -1,6 +1,6 @@
+using Seedfall.Engine.Soil;
 using Seedfall.Engine.Units;
 using Seedfall.Engine.Workings;
-using Seedfall.Planning.Ground;
 using Seedfall.Planning.Timing;
 
 namespace Seedfall.Planning.Water;
@@ -13,7 +13,7 @@ internal static class PhaseNeeds
     /// <summary>Depth of soil soaked before seeding.</summary>
     private static readonly Depth SoakLayer = Depth.FromInches(4.0);
 
-    internal static PhaseNeed Of(Phase phase, Demand demand, TextureClass texture, double mulchFactor, int mostRounds) => phase.Id switch
+    internal static PhaseNeed Of(Phase phase, Demand demand, SoilTexture texture, double mulchFactor, int mostRounds) => phase.Id switch
     {
         "soak" => Soak(phase, texture),
         "seedbed" => Seedbed(phase, demand, texture, mulchFactor, mostRounds),
@@ -22,7 +22,7 @@ internal static class PhaseNeeds
         _ => Deep(phase),
     };
 
-    private static PhaseNeed Soak(Phase phase, TextureClass texture)
+    private static PhaseNeed Soak(Phase phase, SoilTexture texture)
     {
         var evenings = phase.To.DayNumber - phase.From.DayNumber + 1;
         var depth = AvailableWater.In(texture, SoakLayer) * (0.5 / evenings);
@@ -33,7 +33,7 @@ internal static class PhaseNeeds
             Sureness.Assumed));
     }
 
-    private static PhaseNeed Seedbed(Phase phase, Demand demand, TextureClass texture, double mulchFactor, int mostRounds)
+    private static PhaseNeed Seedbed(Phase phase, Demand demand, SoilTexture texture, double mulchFactor, int mostRounds)
     {
         var need = SeedbedNeed.For(Depth.FromMillimeters(demand.EtoMm * SeedbedNeed.WetSoilFactor * mulchFactor), texture, mostRounds);
         return new PhaseNeed(phase, need.PerRound.Millimeters, need.Rounds, 7, new Working(

@@ -1,5 +1,5 @@
+using Seedfall.Engine.Soil;
 using Seedfall.Engine.Units;
-using Seedfall.Planning.Ground;
 
 namespace Seedfall.Planning.Water;
 
@@ -31,7 +31,7 @@ public sealed record SeedbedNeed(int Rounds, Depth PerRound, bool TooThirsty)
     /// <param name="loss">Evaporation of the seedbed in a day; not negative.</param>
     /// <param name="texture">USDA texture class.</param>
     /// <param name="mostRounds">Ceiling on the rounds, at least 2.</param>
-    public static SeedbedNeed For(Depth loss, TextureClass texture, int mostRounds = MostRounds)
+    public static SeedbedNeed For(Depth loss, SoilTexture texture, int mostRounds = MostRounds)
     {
         ArgumentOutOfRangeException.ThrowIfNegative(loss.Millimeters, nameof(loss));
         ArgumentOutOfRangeException.ThrowIfLessThan(mostRounds, LeastRounds);

@@ -1,3 +1,4 @@
+using Seedfall.Engine.Soil;
 using Seedfall.Planning.Ground;
 using Seedfall.Planning.Plan;
 
@@ -8,7 +9,7 @@ internal sealed record SetResolving(IReadOnlyList<SetFacts> Sets, IReadOnlyList<
 {
     private const double RoundUpGuard = 1e-9;
 
-    internal static SetResolving Of(Lawn lawn, IReadOnlyList<PatchSummary> patches, TapFacts tap, TextureClass texture)
+    internal static SetResolving Of(Lawn lawn, IReadOnlyList<PatchSummary> patches, TapFacts tap, SoilTexture texture)
     {
         var (sets, assumptions, advice) = (new List<SetFacts>(), new List<Assumption>(), new List<Advice>());
         var entered = lawn.Water?.Sets ?? [];
@@ -61,7 +62,7 @@ internal sealed record SetResolving(IReadOnlyList<SetFacts> Sets, IReadOnlyList<
     private static double Slope(Lawn lawn, IReadOnlyList<string> ids) =>
         lawn.Patches.Where(p => ids.Contains(p.Id)).Select(p => p.SlopePercent ?? 0.0).DefaultIfEmpty(0.0).Max();
 
-    private static SetFacts Facts(SprinklerSet set, double areaM2, SetRate rate, int number, TapFacts tap, TextureClass texture, double slopePercent)
+    private static SetFacts Facts(SprinklerSet set, double areaM2, SetRate rate, int number, TapFacts tap, SoilTexture texture, double slopePercent)
     {
         var key = $"set-{number}";
         var wantedLpm = set.Flow?.LitersPerMinute ?? rate.NominalMmh * areaM2 / set.Positions / 60.0;

@@ -1,5 +1,5 @@
+using Seedfall.Engine.Soil;
 using Seedfall.Engine.Units;
-using Seedfall.Planning.Ground;
 
 namespace Seedfall.Planning.Water;
 
@@ -21,11 +21,11 @@ public static class SoilIntake
     /// <summary>Highest precipitation rate on bare ground: the seedbed's column.</summary>
     /// <param name="texture">USDA texture class.</param>
     /// <param name="slopePercent">Rise over run times 100; not negative.</param>
-    public static PrecipitationRate Bare(TextureClass texture, double slopePercent) =>
+    public static PrecipitationRate Bare(SoilTexture texture, double slopePercent) =>
         PrecipitationRate.FromInchesPerHour(InchesPerHour[Row(texture)][Column(slopePercent)].Bare);
 
     /// <summary>Highest precipitation rate under a standing cover.</summary>
-    public static PrecipitationRate Covered(TextureClass texture, double slopePercent) =>
+    public static PrecipitationRate Covered(SoilTexture texture, double slopePercent) =>
         PrecipitationRate.FromInchesPerHour(InchesPerHour[Row(texture)][Column(slopePercent)].Covered);
 
     private static int Column(double slopePercent)
@@ -34,12 +34,12 @@ public static class SoilIntake
         return slopePercent switch { <= 5.0 => 0, <= 8.0 => 1, <= 12.0 => 2, _ => 3 };
     }
 
-    private static int Row(TextureClass texture) => texture switch
+    private static int Row(SoilTexture texture) => texture switch
     {
-        TextureClass.Sand or TextureClass.LoamySand => 0,
-        TextureClass.SandyLoam => 1,
-        TextureClass.Loam or TextureClass.SiltLoam or TextureClass.Silt or TextureClass.SandyClayLoam => 2,
-        TextureClass.ClayLoam or TextureClass.SiltyClayLoam or TextureClass.SandyClay or TextureClass.SiltyClay or TextureClass.Clay => 3,
+        SoilTexture.Sand or SoilTexture.LoamySand => 0,
+        SoilTexture.SandyLoam => 1,
+        SoilTexture.Loam or SoilTexture.SiltLoam or SoilTexture.Silt or SoilTexture.SandyClayLoam => 2,
+        SoilTexture.ClayLoam or SoilTexture.SiltyClayLoam or SoilTexture.SandyClay or SoilTexture.SiltyClay or SoilTexture.Clay => 3,
         _ => throw new ArgumentOutOfRangeException(nameof(texture), texture, "is not a texture class"),
     };
 }

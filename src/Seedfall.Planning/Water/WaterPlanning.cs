@@ -1,4 +1,5 @@
 using System.Globalization;
+using Seedfall.Engine.Soil;
 using Seedfall.Engine.Weather;
 using Seedfall.Engine.Workings;
 using Seedfall.Planning.Ground;
@@ -33,7 +34,7 @@ public static class WaterPlanning
             throw new ArgumentException("at least one patch with ground is needed", nameof(patches));
         }
 
-        var texture = lawn.Soil?.Texture ?? TextureClass.Loam;
+        var texture = lawn.Soil?.Texture ?? SoilTexture.Loam;
         var tap = TapFacts.Of(lawn.Water);
         var resolved = SetResolving.Of(lawn, patches, tap, texture);
         var scene = Scene(lawn, timing, weather, resolved, texture);
@@ -43,7 +44,7 @@ public static class WaterPlanning
         return new Section<WaterProof>(proof, [], assumptions);
     }
 
-    private static WaterScene Scene(Lawn lawn, SeasonTiming timing, WeatherHistory weather, SetResolving resolved, TextureClass texture)
+    private static WaterScene Scene(Lawn lawn, SeasonTiming timing, WeatherHistory weather, SetResolving resolved, SoilTexture texture)
     {
         var phases = timing.Phases.Count > 0 ? timing.Phases : AveragePhases(timing, lawn.Place);
         var place = weather.Station ?? lawn.Place;

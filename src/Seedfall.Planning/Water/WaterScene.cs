@@ -1,4 +1,4 @@
-using Seedfall.Planning.Ground;
+using Seedfall.Engine.Soil;
 using Seedfall.Planning.Timing;
 
 namespace Seedfall.Planning.Water;
@@ -17,7 +17,7 @@ internal sealed record WaterScene(
     IReadOnlyList<SetFacts> Sets,
     WaterSupply? Supply,
     IReadOnlyList<(Phase Phase, Demand Demand)> Phases,
-    TextureClass Texture,
+    SoilTexture Texture,
     double MulchFactor,
     int MostRounds = 4,
     int Stages = 1,

@@ -1,3 +1,4 @@
+using Seedfall.Engine.Soil;
 using Seedfall.Engine.Units;
 using Seedfall.Engine.Weather;
 using Seedfall.Planning.Ground;
@@ -44,7 +45,7 @@ internal static class Lawns
                 Dormant = false,
             },
         ],
-        Soil = new SoilFacts { Texture = TextureClass.Loam, Ph = 6.5, PhosphorusPpm = 30, PotassiumPpm = 120, TestDate = new DateOnly(2022, 4, 1) },
+        Soil = new SoilFacts { Texture = SoilTexture.Loam, Ph = 6.5, PhosphorusPpm = 30, PotassiumPpm = 120, TestDate = new DateOnly(2022, 4, 1) },
         Water = new WaterSupply
         {
             Bucket = new BucketTest(Volume.FromGallons(5), 38),

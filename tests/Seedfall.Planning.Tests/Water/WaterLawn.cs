@@ -1,3 +1,4 @@
+using Seedfall.Engine.Soil;
 using Seedfall.Engine.Units;
 using Seedfall.Engine.Weather;
 using Seedfall.Planning.Ground;
@@ -32,7 +33,7 @@ internal static class WaterLawn
         Timer = true,
     };
 
-    internal static Lawn Lawn(WaterSupply? supply, double squareFeet = 5000.0, TextureClass? texture = TextureClass.Loam) => Invented.Lawn(null, Invented.Patch(squareFeet)) with
+    internal static Lawn Lawn(WaterSupply? supply, double squareFeet = 5000.0, SoilTexture? texture = SoilTexture.Loam) => Invented.Lawn(null, Invented.Patch(squareFeet)) with
     {
         Water = supply,
         Soil = texture is null ? null : new SoilFacts { Texture = texture },

@@ -1,3 +1,4 @@
+using Seedfall.Engine.Soil;
 using Seedfall.Engine.Units;
 using Seedfall.Engine.Workings;
 using Seedfall.Planning.Ground;
@@ -90,7 +91,7 @@ public sealed class WaterPlanningTests
     public void AForcedEveningRoundIsSaid()
     {
         var supply = WaterLawn.Supply(30.0, WaterLawn.HoseSet(1)) with { Allowed = [WaterLawn.Window(WeekDays.All, 5, 9), WaterLawn.Window(WeekDays.All, 10, 11), WaterLawn.Window(WeekDays.All, 19, 22)] };
-        var proof = WaterLawn.Prove(WaterLawn.Lawn(supply, 2000.0, TextureClass.Loam)).Value!;
+        var proof = WaterLawn.Prove(WaterLawn.Lawn(supply, 2000.0, SoilTexture.Loam)).Value!;
 
         Assert.Contains(proof.Advice, a => a.Id == "water.evening");
     }
@@ -99,7 +100,7 @@ public sealed class WaterPlanningTests
     public void ClayOnASlopeIsWateredInCycles()
     {
         var set = WaterLawn.HoseSet(1) with { Kind = SprinklerKind.FixedSpray, Rate = PrecipitationRate.FromInchesPerHour(1.7) };
-        var lawn = WaterLawn.Lawn(WaterLawn.Supply(60.0, set), 2000.0, TextureClass.Clay);
+        var lawn = WaterLawn.Lawn(WaterLawn.Supply(60.0, set), 2000.0, SoilTexture.Clay);
         lawn = lawn with { Patches = [lawn.Patches[0] with { SlopePercent = 12.0 }] };
         var deep = WaterLawn.Prove(lawn).Value!.Phases.First(p => p.PhaseId == "deep").Runs[0];
 
@@ -162,9 +163,9 @@ public sealed class WaterPlanningTests
     [Fact]
     public void SandNeedsMoreRoundsThanClay()
     {
-        double Rounds(TextureClass texture) => WaterLawn.Prove(WaterLawn.Lawn(WaterLawn.Supply(), texture: texture)).Value!.Phases.First(p => p.PhaseId == "seedbed").RoundsPerDay;
+        double Rounds(SoilTexture texture) => WaterLawn.Prove(WaterLawn.Lawn(WaterLawn.Supply(), texture: texture)).Value!.Phases.First(p => p.PhaseId == "seedbed").RoundsPerDay;
 
-        Assert.True(Rounds(TextureClass.Sand) > Rounds(TextureClass.Clay));
+        Assert.True(Rounds(SoilTexture.Sand) > Rounds(SoilTexture.Clay));
     }
 
     [Fact]

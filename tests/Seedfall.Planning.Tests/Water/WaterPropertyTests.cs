@@ -1,6 +1,6 @@
 using CsCheck;
+using Seedfall.Engine.Soil;
 using Seedfall.Engine.Units;
-using Seedfall.Planning.Ground;
 using Seedfall.Planning.Tests.Timing;
 using Seedfall.Planning.Water;
 
@@ -21,8 +21,8 @@ public sealed class WaterPropertyTests
             Positions = positions,
         });
 
-    private static readonly Gen<(double Gpm, SprinklerSet[] Sets, WateringWindow[] Allowed, bool Timer, double SquareFeet, TextureClass Texture)> Any = Gen.Select(
-        Gen.Double[1.0, 25.0], AnySet.Array[0, 4], AnyWindow.Array[0, 3], Gen.Bool, Gen.Double[300.0, 20000.0], Gen.Enum<TextureClass>());
+    private static readonly Gen<(double Gpm, SprinklerSet[] Sets, WateringWindow[] Allowed, bool Timer, double SquareFeet, SoilTexture Texture)> Any = Gen.Select(
+        Gen.Double[1.0, 25.0], AnySet.Array[0, 4], AnyWindow.Array[0, 3], Gen.Bool, Gen.Double[300.0, 20000.0], Gen.Enum<SoilTexture>());
 
     [Fact]
     public void FlowNeverExceedsTheTap() => Any.Sample(
@@ -96,7 +96,7 @@ public sealed class WaterPropertyTests
         },
         iter: 100);
 
-    private static WaterProof Prove((double Gpm, SprinklerSet[] Sets, WateringWindow[] Allowed, bool Timer, double SquareFeet, TextureClass Texture) any, double gpm) =>
+    private static WaterProof Prove((double Gpm, SprinklerSet[] Sets, WateringWindow[] Allowed, bool Timer, double SquareFeet, SoilTexture Texture) any, double gpm) =>
         WaterLawn.Prove(
             WaterLawn.Lawn(
                 new WaterSupply { Flow = FlowRate.FromGallonsPerMinute(gpm), Sets = any.Sets, Allowed = any.Allowed, Timer = any.Timer },
@@ -107,7 +107,7 @@ public sealed class WaterPropertyTests
     private static readonly Engine.Weather.WeatherHistory ShortWeather = InventedWeather.Years(2022, 2022);
 
     /// <summary>Positions of each run: as entered, or as the assumed sprinkler's sentence says.</summary>
-    private static IEnumerable<int> SetPositions(WaterProof proof, (double Gpm, SprinklerSet[] Sets, WateringWindow[] Allowed, bool Timer, double SquareFeet, TextureClass Texture) any) =>
+    private static IEnumerable<int> SetPositions(WaterProof proof, (double Gpm, SprinklerSet[] Sets, WateringWindow[] Allowed, bool Timer, double SquareFeet, SoilTexture Texture) any) =>
         any.Sets.Length > 0
             ? any.Sets.Select(s => s.Positions)
             : [(int)Math.Max(1.0, Math.Ceiling((Area.FromSquareFeet(any.SquareFeet).SquareMeters * 12.7 / 60.0 / FlowRate.FromGallonsPerMinute(any.Gpm).LitersPerMinute) - 1e-9))];

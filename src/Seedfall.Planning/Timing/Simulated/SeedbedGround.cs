@@ -28,7 +28,7 @@ internal static class SeedbedGround
         var kind = CoveredWith(lawn, summary, slope);
         return new PatchConditions
         {
-            Texture = Enum.Parse<SoilTexture>((lawn.Soil?.Texture ?? TextureClass.Loam).ToString()),
+            Texture = lawn.Soil?.Texture ?? SoilTexture.Loam,
             TurfShare = summary.LivingCover.Value,
             ShadeShare = Shade(patch.SunHours ?? GroundDefaults.SunHours),
             SlopePercent = Math.Min(slope, 100.0),

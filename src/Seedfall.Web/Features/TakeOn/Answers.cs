@@ -1,3 +1,4 @@
+using Seedfall.Engine.Soil;
 using Seedfall.Planning.Ground;
 using Seedfall.Planning.Materials;
 using Seedfall.Planning.Water;
@@ -48,20 +49,20 @@ internal static class Answers
         (SeedingWork.NewEstablishment, "new", "A new lawn on bare ground"),
     ];
 
-    public static IReadOnlyList<(TextureClass, string, string)> Textures { get; } =
+    public static IReadOnlyList<(SoilTexture, string, string)> Textures { get; } =
     [
-        (TextureClass.Sand, "sand", "Sand"),
-        (TextureClass.LoamySand, "loamy-sand", "Loamy sand"),
-        (TextureClass.SandyLoam, "sandy-loam", "Sandy loam"),
-        (TextureClass.Loam, "loam", "Loam"),
-        (TextureClass.SiltLoam, "silt-loam", "Silt loam"),
-        (TextureClass.Silt, "silt", "Silt"),
-        (TextureClass.SandyClayLoam, "sandy-clay-loam", "Sandy clay loam"),
-        (TextureClass.ClayLoam, "clay-loam", "Clay loam"),
-        (TextureClass.SiltyClayLoam, "silty-clay-loam", "Silty clay loam"),
-        (TextureClass.SandyClay, "sandy-clay", "Sandy clay"),
-        (TextureClass.SiltyClay, "silty-clay", "Silty clay"),
-        (TextureClass.Clay, "clay", "Clay"),
+        (SoilTexture.Sand, "sand", "Sand"),
+        (SoilTexture.LoamySand, "loamy-sand", "Loamy sand"),
+        (SoilTexture.SandyLoam, "sandy-loam", "Sandy loam"),
+        (SoilTexture.Loam, "loam", "Loam"),
+        (SoilTexture.SiltLoam, "silt-loam", "Silt loam"),
+        (SoilTexture.Silt, "silt", "Silt"),
+        (SoilTexture.SandyClayLoam, "sandy-clay-loam", "Sandy clay loam"),
+        (SoilTexture.ClayLoam, "clay-loam", "Clay loam"),
+        (SoilTexture.SiltyClayLoam, "silty-clay-loam", "Silty clay loam"),
+        (SoilTexture.SandyClay, "sandy-clay", "Sandy clay"),
+        (SoilTexture.SiltyClay, "silty-clay", "Silty clay"),
+        (SoilTexture.Clay, "clay", "Clay"),
     ];
 
     public static IReadOnlyList<(SprinklerKind, string, string)> Sprinklers { get; } =

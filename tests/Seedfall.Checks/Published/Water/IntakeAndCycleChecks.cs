@@ -1,5 +1,5 @@
+using Seedfall.Engine.Soil;
 using Seedfall.Engine.Units;
-using Seedfall.Planning.Ground;
 using Seedfall.Planning.Water;
 
 namespace Seedfall.Checks.Published.Water;
@@ -9,14 +9,14 @@ public sealed class IntakeAndCycleChecks
 {
     // USDA table of maximum precipitation rates as quoted in irrigation texts: common practice, no source read.
     [Theory]
-    [InlineData(TextureClass.Sand, 0, 2.00, 2.00)]
-    [InlineData(TextureClass.LoamySand, 6, 2.00, 1.50)]
-    [InlineData(TextureClass.SandyLoam, 10, 1.00, 0.60)]
-    [InlineData(TextureClass.SiltLoam, 0, 1.00, 0.50)]
-    [InlineData(TextureClass.SiltLoam, 15, 0.40, 0.20)]
-    [InlineData(TextureClass.ClayLoam, 5, 0.20, 0.15)]
-    [InlineData(TextureClass.Clay, 13, 0.10, 0.06)]
-    public void IntakeTable(TextureClass texture, double slopePercent, double covered, double bare)
+    [InlineData(SoilTexture.Sand, 0, 2.00, 2.00)]
+    [InlineData(SoilTexture.LoamySand, 6, 2.00, 1.50)]
+    [InlineData(SoilTexture.SandyLoam, 10, 1.00, 0.60)]
+    [InlineData(SoilTexture.SiltLoam, 0, 1.00, 0.50)]
+    [InlineData(SoilTexture.SiltLoam, 15, 0.40, 0.20)]
+    [InlineData(SoilTexture.ClayLoam, 5, 0.20, 0.15)]
+    [InlineData(SoilTexture.Clay, 13, 0.10, 0.06)]
+    public void IntakeTable(SoilTexture texture, double slopePercent, double covered, double bare)
     {
         Assert.Equal(covered, SoilIntake.Covered(texture, slopePercent).InchesPerHour, 1e-9);
         Assert.Equal(bare, SoilIntake.Bare(texture, slopePercent).InchesPerHour, 1e-9);
@@ -24,15 +24,15 @@ public sealed class IntakeAndCycleChecks
 
     // UC Davis / UC Managed Drought, available water in inches per foot; the value used lies in the printed range.
     [Theory]
-    [InlineData(TextureClass.Sand, 0.75, 1.25)]
-    [InlineData(TextureClass.LoamySand, 0.75, 1.25)]
-    [InlineData(TextureClass.SandyLoam, 1.25, 1.75)]
-    [InlineData(TextureClass.Loam, 1.50, 2.30)]
-    [InlineData(TextureClass.SiltLoam, 1.50, 2.30)]
-    [InlineData(TextureClass.ClayLoam, 1.75, 2.50)]
-    [InlineData(TextureClass.SiltyClay, 1.60, 2.50)]
-    [InlineData(TextureClass.Clay, 1.60, 2.50)]
-    public void AvailableWaterLiesInThePrintedRange(TextureClass texture, double low, double high) =>
+    [InlineData(SoilTexture.Sand, 0.75, 1.25)]
+    [InlineData(SoilTexture.LoamySand, 0.75, 1.25)]
+    [InlineData(SoilTexture.SandyLoam, 1.25, 1.75)]
+    [InlineData(SoilTexture.Loam, 1.50, 2.30)]
+    [InlineData(SoilTexture.SiltLoam, 1.50, 2.30)]
+    [InlineData(SoilTexture.ClayLoam, 1.75, 2.50)]
+    [InlineData(SoilTexture.SiltyClay, 1.60, 2.50)]
+    [InlineData(SoilTexture.Clay, 1.60, 2.50)]
+    public void AvailableWaterLiesInThePrintedRange(SoilTexture texture, double low, double high) =>
         Assert.InRange(AvailableWater.In(texture, Depth.FromInches(12.0)).Inches, low, high);
 
     // Arithmetic on the allowable surface accumulation: S 0.10 in, PR 1.7, I 0.2 in/h give 4.0 min. Not outside evidence.
@@ -54,8 +54,8 @@ public sealed class IntakeAndCycleChecks
     [Fact]
     public void SprayOnClayRunsNoLongerThanTheCitysRule()
     {
-        var longest = CycleSoak.LongestRunMinutes(PrecipitationRate.FromInchesPerHour(1.7), SoilIntake.Bare(TextureClass.Clay, 8.0), CycleSoak.SurfaceStorage(8.0))!.Value;
-        Assert.InRange(SoilIntake.Bare(TextureClass.Clay, 8.0).InchesPerHour, 0.09, 0.11);
+        var longest = CycleSoak.LongestRunMinutes(PrecipitationRate.FromInchesPerHour(1.7), SoilIntake.Bare(SoilTexture.Clay, 8.0), CycleSoak.SurfaceStorage(8.0))!.Value;
+        Assert.InRange(SoilIntake.Bare(SoilTexture.Clay, 8.0).InchesPerHour, 0.09, 0.11);
         Assert.InRange(longest, 4.0, 6.0);
     }
 

@@ -1,5 +1,5 @@
+using Seedfall.Engine.Soil;
 using Seedfall.Engine.Units;
-using Seedfall.Planning.Ground;
 using Seedfall.Planning.Water;
 
 namespace Seedfall.Checks.Published.Water;
@@ -15,7 +15,7 @@ public sealed class SeedbedWateringChecks
     [InlineData(0.22)]
     public void RoundsAndDepthsKeepToPractice(double lossInches)
     {
-        foreach (var texture in Enum.GetValues<TextureClass>())
+        foreach (var texture in Enum.GetValues<SoilTexture>())
         {
             var need = SeedbedNeed.For(Depth.FromInches(lossInches), texture);
             Assert.InRange(need.Rounds, 2, 4);
@@ -27,7 +27,7 @@ public sealed class SeedbedWateringChecks
     // 2014 Crop Science Society abstract: 0.51 cm daily beat the same water given every second or third day; the seedbed is never
     // watered less than daily.
     [Fact]
-    public void NeverLessThanTwiceADay() => Assert.Equal(2, SeedbedNeed.For(Depth.Zero, TextureClass.SiltLoam).Rounds);
+    public void NeverLessThanTwiceADay() => Assert.Equal(2, SeedbedNeed.For(Depth.Zero, SoilTexture.SiltLoam).Rounds);
 
     // CSU Fresno homeowner tutorial: standard spray heads 1.7 in/h, DU 60 %; impact 0.5 in/h, DU 70 %.
     [Theory]

@@ -1,3 +1,4 @@
+using Seedfall.Engine.Soil;
 using Seedfall.Engine.Workings;
 using Seedfall.Planning.Ground;
 using Seedfall.Planning.Rules;
@@ -8,7 +9,7 @@ namespace Seedfall.Web.Features.TakeOn.Leaves;
 /// <summary>The soil and its test.</summary>
 internal sealed class SoilLeaf() : Leaf("soil", "Soil", "Texture sets how deep water goes and how long it stays; a test decides phosphorus and lime.")
 {
-    private static readonly ChoiceField<TextureClass> Texture = new("texture", "Texture", Answers.Textures) { Hint = "Rub it wet: gritty is sand, floury is silt, sticky is clay." };
+    private static readonly ChoiceField<SoilTexture> Texture = new("texture", "Texture", Answers.Textures) { Hint = "Rub it wet: gritty is sand, floury is silt, sticky is clay." };
     private static readonly NumberField Ph = new("ph", "pH in water", 3.0, 10.0);
     private static readonly NumberField Phosphorus = new("phosphorus", "Phosphorus, Mehlich-3", 0.0, 2000.0, "ppm");
     private static readonly NumberField Potassium = new("potassium", "Potassium, Mehlich-3", 0.0, 5000.0, "ppm");
