@@ -1,3 +1,4 @@
+using System.Globalization;
 using Seedfall.Engine.Units;
 
 namespace Seedfall.Web.Forms;
@@ -34,14 +35,14 @@ public sealed record NumberField(string Name, string Label, double Least, double
 
     public int? ReadWhole(Entries entries) => (int?)Read(entries);
 
-    public decimal? ReadMoney(Entries entries) => (decimal?)Read(entries);
+    public decimal? ReadMoney(Entries entries) => Read(entries) is { } value ? NumberText.ParseMoney(entries.Text(Name)) ?? (decimal)value : null;
 
     /// <summary>For fields typed in percent.</summary>
     public Fraction? ReadShare(Entries entries) => Read(entries) is { } percent ? Fraction.FromPercent(percent) : null;
 
     public void Fill(Entries entries, double? value) => entries.Put(Name, value is { } v ? NumberText.Write(v) : null);
 
-    public void FillMoney(Entries entries, decimal? value) => Fill(entries, (double?)value);
+    public void FillMoney(Entries entries, decimal? value) => entries.Put(Name, value?.ToString("0.00######", CultureInfo.InvariantCulture));
 
     public void FillShare(Entries entries, Fraction? value) => Fill(entries, value?.Percent);
 

@@ -18,19 +18,18 @@ internal static partial class NumberText
             return below == 0.0 ? null : whole + double.Parse(fraction.Groups[2].Value, CultureInfo.InvariantCulture) / below;
         }
 
-        if (Grouped().IsMatch(text))
-        {
-            text = text.Replace(",", "", StringComparison.Ordinal);
-        }
-        else if (DecimalComma().IsMatch(text))
-        {
-            text = text.Replace(',', '.');
-        }
-
-        return double.TryParse(text, NumberStyles.AllowLeadingSign | NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var value) && double.IsFinite(value)
+        return double.TryParse(Plain(text), NumberStyles.AllowLeadingSign | NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var value) && double.IsFinite(value)
             ? value
             : null;
     }
+
+    /// <summary>Money keeps its cents as typed, for example <c>39.00</c>; null where the text is no decimal number.</summary>
+    public static decimal? ParseMoney(string text) =>
+        decimal.TryParse(Plain(text.Trim()), NumberStyles.AllowLeadingSign | NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var value) ? value : null;
+
+    /// <summary>Without grouping commas, a decimal comma made a point.</summary>
+    private static string Plain(string text) =>
+        Grouped().IsMatch(text) ? text.Replace(",", "", StringComparison.Ordinal) : DecimalComma().IsMatch(text) ? text.Replace(',', '.') : text;
 
     /// <summary>A number for a field: up to seven significant digits, no exponent.</summary>
     public static string Write(double value)

@@ -53,13 +53,21 @@ public sealed record QuantityField<T>(string Name, string Label, IReadOnlyList<U
         return value;
     }
 
-    /// <summary>The value in the usual unit of the viewer's system, or in the one it was plainly typed in; that unit alone where there is no value.</summary>
+    /// <summary>
+    /// The value in the viewer's usual unit, or in the one it was plainly typed in: saving what is shown gives the same
+    /// value to the last bit. The unit alone where there is no value.
+    /// </summary>
     public void Fill(Entries entries, T? value)
     {
-        var usual = Usual(entries.System);
-        var unit = value is { } v ? Choices.Where(c => Text(c, v).Length + 2 < Text(usual, v).Length).MinBy(c => Text(c, v).Length) ?? usual : usual;
+        var unit = value is { } v ? Plainest(v, Usual(entries.System)) : Usual(entries.System);
         entries.Put(Name, value is { } w ? Text(unit, w) : null);
         entries.Put(UnitName, unit.Key);
+    }
+
+    private UnitChoice<T> Plainest(T value, UnitChoice<T> usual)
+    {
+        var exact = Choices.Where(c => NumberText.Parse(Text(c, value)) is { } back && c.From(back).Equals(value)).OrderBy(c => Text(c, value).Length).ToList();
+        return exact.Count == 0 || (exact.Contains(usual) && Text(usual, value).Length <= Text(exact[0], value).Length + 2) ? usual : exact[0];
     }
 
     private static string Text(UnitChoice<T> unit, T value) => NumberText.Write(unit.In(value));

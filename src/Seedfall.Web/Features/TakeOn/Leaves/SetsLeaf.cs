@@ -45,13 +45,11 @@ internal sealed class SetsLeaf() : ListLeaf<SprinklerSet>("sets", "Sprinkler set
 
     protected override void FillItem(SprinklerSet? before, Lawn lawn, Entries entries)
     {
-        var metric = entries.System == UnitSystem.Metric;
         Name.Fill(entries, before?.Name);
         Wets(lawn).Fill(entries, before?.PatchIds ?? (lawn.Patches.Count == 1 ? [lawn.Patches[0].Id] : []));
         Kind.Fill(entries, before is null or { Kind: SprinklerKind.Unknown } ? null : before.Kind);
         Rate.Fill(entries, before?.Rate);
-        CanUnit.Fill(entries, metric ? 'm' : 'i');
-        Cans.Fill(entries, before?.Cans is { } cans ? string.Join(' ', cans.Readings.Select(d => NumberText.Write(metric ? d.Millimeters : d.Inches))) : null);
+        FillCans(before?.Cans, entries);
         Minutes.Fill(entries, before?.Cans?.Minutes);
         Flow.Fill(entries, before?.Flow);
         Positions.Fill(entries, (double)(before?.Positions ?? 1));
@@ -76,6 +74,18 @@ internal sealed class SetsLeaf() : ListLeaf<SprinklerSet>("sets", "Sprinkler set
             Positions = Positions.ReadWhole(entries) ?? 1,
         };
         return entries.Sound ? set : null;
+    }
+
+    /// <summary>In the viewer's unit, or in the one they were measured in where only that gives the same depths back.</summary>
+    private static void FillCans(CatchCanTest? cans, Entries entries)
+    {
+        var (inches, millimeters) = (UnitChoices.Depth[0], UnitChoices.Depth[1]);
+        var (usual, other) = entries.System == UnitSystem.Metric ? (millimeters, inches) : (inches, millimeters);
+        var unit = cans is not null && !Exact(usual) && Exact(other) ? other : usual;
+        CanUnit.Fill(entries, unit == millimeters ? 'm' : 'i');
+        Cans.Fill(entries, cans is null ? null : string.Join(' ', cans.Readings.Select(d => NumberText.Write(unit.In(d)))));
+
+        bool Exact(UnitChoice<Depth> tried) => cans.Readings.All(d => NumberText.Parse(NumberText.Write(tried.In(d))) is { } back && tried.From(back) == d);
     }
 
     private static CatchCanTest? ReadCans(Entries entries)
