@@ -16,7 +16,7 @@ public sealed record RibbonFrame(bool Wide, DateOnly From, DateOnly To, IReadOnl
 
     public double Left => Wide ? 78.0 : 62.0;
 
-    public double Right => Width - (Wide ? 46.0 : 34.0);
+    public double Right => Width - (Wide ? 46.0 : 42.0);
 
     public double SoilTop => 50.0;
 
@@ -77,6 +77,10 @@ public sealed record RibbonFrame(bool Wide, DateOnly From, DateOnly To, IReadOnl
 
     /// <summary>A number as SVG writes it, to a tenth.</summary>
     public static string N(double value) => Math.Round(value, 1).ToString("0.#", CultureInfo.InvariantCulture);
+
+    /// <summary>A path of upright hatching lines, each from its top to its foot.</summary>
+    public static string Hatch(IEnumerable<(double X, double Top, double Foot)> lines) =>
+        string.Concat(lines.Select(l => $"M{N(l.X)} {N(l.Top)}V{N(l.Foot)}"));
 
     /// <summary>Points as SVG writes them.</summary>
     public static string Points(IEnumerable<(double X, double Y)> points)
