@@ -98,7 +98,6 @@ public sealed class JourneyTests(RunningApp app)
         {
             var slider = page.GetByLabel("Slide to another day");
             await slider.FocusAsync();
-            await slider.PressAsync("Home");
             await slider.PressAsync("ArrowRight");
             await Assertions.Expect(page.Locator(".slide output")).ToContainTextAsync("chance of a stand");
         }

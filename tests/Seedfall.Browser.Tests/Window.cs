@@ -22,7 +22,14 @@ internal sealed class Window : IAsyncDisposable
             }
         };
         page.PageError += (_, error) => _faults.Add($"{page.Url}: {error}");
-        page.RequestFailed += (_, request) => _faults.Add($"{request.Url}: {request.Failure}");
+        page.RequestFailed += (_, request) =>
+        {
+            // A link that turns out to be a file to save is, to the page, a request broken off.
+            if (!(request.Failure == "net::ERR_ABORTED" && request.Url.Contains("/take-away/", StringComparison.Ordinal)))
+            {
+                _faults.Add($"{request.Url}: {request.Failure}");
+            }
+        };
         page.Request += (_, request) =>
         {
             if (!request.Url.StartsWith("http://127.0.0.1", StringComparison.Ordinal) && !request.Url.StartsWith("data:", StringComparison.Ordinal))
@@ -58,7 +65,7 @@ internal sealed class Window : IAsyncDisposable
     }
 
     /// <summary>Nothing in the console, no broken policy, nothing fetched from elsewhere.</summary>
-    public void NoFaults() => Assert.Empty(_faults);
+    public void NoFaults() => Assert.True(_faults.Count == 0, string.Join('\n', _faults));
 
     /// <summary>axe finds nothing, in WCAG 2.2 A and AA with 7:1 contrast, with everything that folds open; and nothing runs off the side.</summary>
     public async Task NothingBars()
