@@ -62,7 +62,7 @@ public static class SoilTemperature
         var assumptions = new List<string>();
         if (climate.Assumed)
         {
-            assumptions.Add($"Only {climate.MonthsKnown} months of the year are in the weather history: the rest of the usual year is taken from latitude and elevation, and the place is taken to be humid.");
+            assumptions.Add($"Only {climate.MonthsKnown} months of the year are in the weather history: the rest of the usual year is judged from latitude, elevation and those months, and the soil may come out some degrees off.");
         }
 
         if (inputs == InputSet.Extremes)

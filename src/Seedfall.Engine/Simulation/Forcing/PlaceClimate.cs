@@ -1,4 +1,3 @@
-using Seedfall.Engine.Simulation.Regression;
 using Seedfall.Engine.Weather;
 
 namespace Seedfall.Engine.Simulation.Forcing;
@@ -16,15 +15,14 @@ namespace Seedfall.Engine.Simulation.Forcing;
 public sealed record PlaceClimate(double MeanAirC, double CosineC, double SineC, double AridityLog, double UsualRangeC, int MonthsKnown)
 {
     private const int DaysForAMonth = 20;
-    private const double PriorVarianceC2 = 9.0;
-    private const double MonthVarianceC2 = 0.25;
-
+    private const double MonthsForHalfTrust = 6.0;
+    private const double DaysPerMonth = 30.0;
     private const double HumidAridityLog = -0.4;
     private const double DriestDeficit = 1.1;
     private const double AssumedRangeC = 11.5;
     private const double LeastRangeC = 3.0;
 
-    /// <summary>Aridity assumed where fewer than eleven months are known: a humid place.</summary>
+    /// <summary>Aridity assumed where no month is known: a humid place.</summary>
     public const double AssumedAridityLog = -0.1;
 
     /// <summary>True where part of the usual year had to be assumed from latitude and elevation.</summary>
@@ -58,8 +56,8 @@ public sealed record PlaceClimate(double MeanAirC, double CosineC, double SineC,
         }
 
         var known = months.Count(m => m.Days >= DaysForAMonth);
-        var wave = AnnualWave(months, place);
-        return new PlaceClimate(wave[0], wave[1], wave[2], known < 11 ? AssumedAridityLog : Aridity(months), UsualRange(months), known);
+        var wave = UsualWave.Fit(months.Where(m => m.Days >= DaysForAMonth).Select(m => m.Mean()), place);
+        return new PlaceClimate(wave[0], wave[1], wave[2], Aridity(months), UsualRange(months), known);
     }
 
     private double Wave(double angleRad, double gain) => MeanAirC + (gain * ((CosineC * Math.Cos(angleRad)) + (SineC * Math.Sin(angleRad))));
@@ -70,55 +68,19 @@ public sealed record PlaceClimate(double MeanAirC, double CosineC, double SineC,
         return known.Count == 0 ? AssumedRangeC : Math.Max(LeastRangeC, known.Average(m => m.RangeC / m.Days));
     }
 
+    /// <summary>From the months known; the fewer were seen, the more drawn toward a humid place.</summary>
     private static double Aridity(MonthSums[] months)
     {
-        double rain = 0, evaporation = 0;
+        double rain = 0, evaporation = 0, seen = 0;
         foreach (var month in months.Where(m => m.Days >= DaysForAMonth))
         {
             rain += month.RainMm / month.Days;
             evaporation += month.EvaporationMm / month.Days;
+            seen += month.Days / DaysPerMonth;
         }
 
-        return Math.Log(Math.Max(rain, 0.01) / Math.Max(evaporation, 0.01));
-    }
-
-    /// <summary>Mean, cosine and sine by least squares on monthly means, leaning on latitude and elevation where months are missing.</summary>
-    private static double[] AnnualWave(MonthSums[] months, Place place)
-    {
-        var expected = ExpectedFromLatitude(place);
-        var normal = new double[3, 3];
-        var right = new double[3];
-        for (var i = 0; i < 3; i++)
-        {
-            normal[i, i] = 1.0 / PriorVarianceC2;
-            right[i] = expected[i] / PriorVarianceC2;
-        }
-
-        foreach (var month in months.Where(m => m.Days >= DaysForAMonth))
-        {
-            double[] row = [1.0, month.Cosine / month.Days, month.Sine / month.Days];
-            for (var i = 0; i < 3; i++)
-            {
-                right[i] += row[i] * month.AirC / month.Days / MonthVarianceC2;
-                for (var j = 0; j < 3; j++)
-                {
-                    normal[i, j] += row[i] * row[j] / MonthVarianceC2;
-                }
-            }
-        }
-
-        return LinearSystem.SolvePositive(normal, right);
-    }
-
-    /// <summary>
-    /// Common practice, no source read: annual mean falls 0.85 degC per degree of latitude near 40 degrees and 4.5 degC per km,
-    /// amplitude 12 degC, warmest about 20 July. Only a starting point where months are missing.
-    /// </summary>
-    private static double[] ExpectedFromLatitude(Place place)
-    {
-        var mean = 10.5 - (0.85 * (Math.Abs(place.LatitudeDeg) - 40.0)) - (4.5e-3 * Math.Max(0.0, place.ElevationM - 200.0));
-        var warmest = 2.0 * Math.PI / SeasonAngle.DaysPerYear * 201.0;
-        return [mean, 12.0 * Math.Cos(warmest), 12.0 * Math.Sin(warmest)];
+        var measured = Math.Log(Math.Max(rain, 0.01) / Math.Max(evaporation, 0.01));
+        return AssumedAridityLog + ((measured - AssumedAridityLog) * seen / (seen + MonthsForHalfTrust));
     }
 
     private struct MonthSums
@@ -130,6 +92,8 @@ public sealed record PlaceClimate(double MeanAirC, double CosineC, double SineC,
         public double EvaporationMm;
         public double Cosine;
         public double Sine;
+
+        public readonly UsualWave.Month Mean() => new(Cosine / Days, Sine / Days, AirC / Days, Days);
 
         public void Add(WeatherDay day, double latitudeDeg)
         {
