@@ -62,7 +62,7 @@ public static class SoilTemperature
         var assumptions = new List<string>();
         if (climate.Assumed)
         {
-            assumptions.Add($"Only {climate.MonthsKnown} months of the year are in the weather history: the rest of the usual year is judged from latitude, elevation and those months, and the soil may come out some degrees off.");
+            assumptions.Add($"Only {climate.MonthsKnown} months of the year are in the weather history: the rest of the usual year is judged from latitude, elevation and those months, so the soil temperature is somewhat less sure than stated.");
         }
 
         if (inputs == InputSet.Extremes)
