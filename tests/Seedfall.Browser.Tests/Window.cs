@@ -92,6 +92,11 @@ internal sealed class Window : IAsyncDisposable
         if (Environment.GetEnvironmentVariable("SEEDFALL_PICTURES") is { Length: > 0 } folder)
         {
             await Page.ScreenshotAsync(new() { Path = Path.Combine(folder, $"{name}-{Size}.png"), FullPage = true });
+            if (name.StartsWith("plan", StringComparison.Ordinal))
+            {
+                await Page.EvaluateAsync("() => document.querySelectorAll('details.fold').forEach(d => d.open = true)");
+                await Page.ScreenshotAsync(new() { Path = Path.Combine(folder, $"{name}-unfolded-{Size}.png"), FullPage = true });
+            }
         }
     }
 

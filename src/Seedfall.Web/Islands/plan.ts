@@ -1,4 +1,5 @@
-// A slider over the seeding window that moves the date of the what-if form. Without script the date field does the same.
+// Opens the part an address points at, and adds a slider over the seeding window that moves the date of the what-if form.
+// Without script a tap opens the part, and the date field does what the slider does.
 
 const DAY = 86_400_000;
 
@@ -49,3 +50,12 @@ function start(form: HTMLFormElement, chances: Chances): void {
 const form = document.querySelector<HTMLFormElement>("form#what-if");
 const data = document.querySelector<HTMLScriptElement>("script#chances");
 if (form && data?.textContent) start(form, JSON.parse(data.textContent) as Chances);
+
+function unfold(): void {
+  const target = location.hash.length > 1 ? document.getElementById(decodeURIComponent(location.hash.slice(1))) : null;
+  for (let e: Element | null = target; e; e = e.parentElement) if (e instanceof HTMLDetailsElement) e.open = true;
+  target?.scrollIntoView();
+}
+
+window.addEventListener("hashchange", unfold);
+if (location.hash) unfold();
