@@ -207,7 +207,11 @@ public sealed class SeedPlanningTests
     {
         var lot = Lot("OLD", 0.80, 0.60, GrassSpecies.TallFescue) with
         {
-            OtherCrop = Fraction.Of(0.02), Inert = Fraction.Of(0.17), WeedSeed = Fraction.Of(0.01), TestDate = new DateOnly(2023, 5, 1), Endophyte = true,
+            OtherCrop = Fraction.Of(0.02),
+            Inert = Fraction.Of(0.17),
+            WeedSeed = Fraction.Of(0.01),
+            TestDate = new DateOnly(2023, 5, 1),
+            Endophyte = true,
         };
         var ids = Plan(Some.Lawn(Some.Patch("front", 1000, 0.5, GrassSpecies.TallFescue)) with { SeedLots = [lot], GrazedOrFed = true }).Advice.Select(a => a.Id).ToList();
         foreach (var what in (string[])["other-crop", "weed", "inert", "germination.tall-fescue", "test", "endophyte"])

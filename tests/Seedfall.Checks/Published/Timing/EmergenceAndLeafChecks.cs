@@ -1,6 +1,6 @@
 using Seedfall.Checks.Published.Trade;
-using Seedfall.Engine.Units;
 using Seedfall.Engine.Timing;
+using Seedfall.Engine.Units;
 using Seedfall.Planning.Ground;
 using Seedfall.Planning.Timing;
 
