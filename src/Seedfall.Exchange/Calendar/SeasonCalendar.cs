@@ -90,7 +90,8 @@ public static class SeasonCalendar
     private static string Plain(string text)
     {
         var clean = WithoutControls(text);
-        return clean.Length <= SummaryLength ? clean : clean[..SummaryLength];
+        var length = clean.Length > SummaryLength && char.IsHighSurrogate(clean[SummaryLength - 1]) ? SummaryLength - 1 : SummaryLength;
+        return clean.Length <= SummaryLength ? clean : clean[..length];
     }
 
     private static string WithoutControls(string text)

@@ -28,6 +28,7 @@ public static class PlanFigures
         .. plan.Feed is { } feed ? Feed(feed) : [],
         .. plan.Spray is { } spray ? Spray(spray) : [],
         .. plan.Cover is { } cover ? Cover(cover) : [],
+        .. plan.Tasks.SelectMany(t => t.Figures),
     ];
 
     private static IEnumerable<Figure?> Water(WaterProof water) =>
@@ -61,7 +62,7 @@ public static class PlanFigures
     private static IEnumerable<Figure?> Spray(SprayPlan spray) =>
     [
         .. spray.Trips.SelectMany(t =>
-            t.Products.SelectMany(p => new[] { p.Rate, p.Total })
+            t.Products.SelectMany(p => new[] { p.Rate, p.Total }.Concat(p.PerPatch))
                 .Concat(t.Tanks.SelectMany(k => k.Products.Prepend(k.Carrier)))
                 .Append(t.CarrierTotal)),
         .. spray.YearlyTotals,

@@ -1,95 +1,147 @@
 using System.Text;
-using Ical.Net.CalendarComponents;
+using Ical.Net.DataTypes;
+using NodaTime;
+using NodaTime.TimeZones;
 using Seedfall.Exchange.Calendar;
-using Seedfall.Exchange.Catalog;
-using Seedfall.Exchange.Demo;
+using Seedfall.Exchange.Tests.Support;
 using Seedfall.Planning.Plan;
+using ICalendar = Ical.Net.Calendar;
 
 namespace Seedfall.Exchange.Tests.Calendar;
 
-/// <summary>Every file is read back by the library; RFC 5545 sections 3.1 (folding), 3.6.1 (events), 3.6.5 (zones), 3.6.6 (alarms).</summary>
 public sealed class SeasonCalendarTests
 {
-    private static readonly DateTimeOffset Stamp = new(2026, 8, 25, 6, 15, 0, TimeSpan.Zero);
-
-    private static readonly RecoveryPlan Plan = RecoveryPlanner.Plan(DemoTown.Lawns[0], new Choices { Season = DemoTown.Season, Today = DemoTown.Today }, DemoTown.Weather, Trade.Tables);
-
-    private static readonly string Text = SeasonCalendar.Write(Plan, Stamp);
+    private static readonly DateTimeOffset Stamp = new(2026, 8, 14, 12, 0, 0, TimeSpan.Zero);
 
     [Fact]
-    public void EveryTaskIsAnEntryWithItsOwnLastingIdAndAnAlarm()
+    public void Every_task_is_one_entry_with_a_stable_id_an_alarm_and_the_given_instant()
     {
-        var events = Events(Text);
-        Assert.Equal(Plan.Tasks.Count, events.Count);
-        Assert.Equal(Plan.Tasks.Select(t => SeasonCalendar.Uid(Plan.LawnId, Plan.Season, t.Id)).Order(), events.Select(e => e.Uid!).Order());
-        Assert.All(events, e => Assert.Single(e.Alarms));
-        var later = Events(SeasonCalendar.Write(Plan with { Tasks = [.. Plan.Tasks.Select(t => t with { Date = t.Date.AddDays(3), LastDate = t.LastDate.AddDays(3) })] }, Stamp.AddDays(2), sequence: 1));
-        Assert.Equal(events.Select(e => e.Uid).Order(), later.Select(e => e.Uid).Order());
-        Assert.All(later, e => Assert.Equal(1, e.Sequence));
+        var plan = DemoPlan.Ordinary;
+        var calendar = ICalendar.Load(SeasonCalendar.Write(plan, Stamp))!;
+        Assert.Equal(plan.Tasks.Select(t => $"mill-lane-corner.2026.{t.Id}@seedfall.invalid"), calendar.Events.Select(e => e.Uid));
+        Assert.Equal(calendar.Events.Count, calendar.Events.Select(e => e.Uid).Distinct().Count());
+        Assert.All(calendar.Events, e => Assert.Single(e.Alarms));
+        Assert.All(calendar.Events, e => Assert.Equal(Stamp.UtcDateTime, e.DtStamp!.AsUtc));
+        Assert.Equal("PUBLISH", calendar.Method);
     }
 
     [Fact]
-    public void LinesEndInCrLfAndHoldAtMost75Octets()
+    public void The_same_plan_and_instant_give_the_same_bytes() =>
+        Assert.Equal(SeasonCalendar.Write(DemoPlan.Ordinary, Stamp), SeasonCalendar.Write(DemoPlan.Ordinary, Stamp));
+
+    [Fact]
+    public void A_plan_handed_out_again_keeps_its_ids_and_counts_up()
     {
-        var exotic = Plan with { LawnName = "Wiese hinterm Haus \u00e4\u00f6\u00fc \u65e5\u672c\u8a9e \ud83c\udf31 " + new string('\u00e9', 80) };
-        foreach (var text in new[] { Text, SeasonCalendar.Write(exotic, Stamp) })
+        var (first, again) = (ICalendar.Load(SeasonCalendar.Write(DemoPlan.Ordinary, Stamp))!, ICalendar.Load(SeasonCalendar.Write(DemoPlan.Ordinary, Stamp.AddDays(1), 3))!);
+        Assert.Equal(first.Events.Select(e => e.Uid), again.Events.Select(e => e.Uid));
+        Assert.All(first.Events, e => Assert.Equal(0, e.Sequence));
+        Assert.All(again.Events, e => Assert.Equal(3, e.Sequence));
+    }
+
+    [Fact]
+    public void Lines_end_in_crlf_and_are_at_most_75_octets_without_a_torn_character()
+    {
+        // RFC 5545 section 3.1: lines of at most 75 octets without the line break, broken by CRLF and one space.
+        var plan = With(Task("look.long") with
         {
-            Assert.EndsWith("END:VCALENDAR\r\n", text, StringComparison.Ordinal);
-            Assert.DoesNotContain('\n', text.Replace("\r\n", "", StringComparison.Ordinal));
-            Assert.All(text.Split("\r\n"), line => Assert.True(Encoding.UTF8.GetByteCount(line) <= 75, line));
-            Assert.Equal(Plan.Tasks.Count, Events(text).Count);
-        }
+            Title = string.Concat(Enumerable.Repeat("Gräser säen – 芝生を見る 🌱, dünn; ", 12)),
+            Steps = [string.Concat(Enumerable.Repeat("äöü🌱芝", 60)), "zweite\\Zeile; mit, allem"],
+        });
+        var text = SeasonCalendar.Write(plan, Stamp);
+        Assert.EndsWith("END:VCALENDAR\r\n", text, StringComparison.Ordinal);
+        Assert.DoesNotContain("\n", text.Replace("\r\n", "", StringComparison.Ordinal));
+        Assert.All(text.Split("\r\n"), line => Assert.InRange(Encoding.UTF8.GetByteCount(line), 0, 75));
+        Assert.DoesNotContain('\uFFFD', text);
+        var entry = Assert.Single(ICalendar.Load(text)!.Events);
+        Assert.StartsWith(plan.Tasks[0].Steps[0] + "\nzweite\\Zeile; mit, allem", entry.Description!, StringComparison.Ordinal);
+    }
 
-        Assert.Contains(Events(SeasonCalendar.Write(exotic, Stamp)), e => e.Summary!.Contains("\ud83c\udf31", StringComparison.Ordinal));
+    [Theory]
+    [InlineData("America/Chicago", 2026, 10, 30, 2026, 11, 2)]
+    [InlineData("Europe/Berlin", 2026, 10, 23, 2026, 10, 26)]
+    [InlineData("Australia/Melbourne", 2026, 4, 3, 2026, 4, 6)]
+    [InlineData("Pacific/Auckland", 2026, 4, 3, 2026, 4, 6)]
+    [InlineData("America/Phoenix", 2026, 10, 30, 2026, 11, 2)]
+    [InlineData("Etc/GMT+6", 2026, 10, 30, 2026, 11, 2)]
+    public void A_timed_entry_starts_at_the_lawns_own_hour_on_both_sides_of_the_clock_change(string zone, int y1, int m1, int d1, int y2, int m2, int d2)
+    {
+        var (before, after) = (new DateOnly(y1, m1, d1), new DateOnly(y2, m2, d2));
+        var plan = With(Task("mow.before", before, new TimeOnly(6, 30)), Task("mow.after", after, new TimeOnly(6, 30))) with { TimeZone = zone };
+        var text = SeasonCalendar.Write(plan, Stamp);
+        var calendar = ICalendar.Load(text)!;
+        Assert.Equal(Expected(zone, before), calendar.Events[0]!.Start!.AsUtc);
+        Assert.Equal(Expected(zone, after), calendar.Events[1]!.Start!.AsUtc);
+        Assert.Equal(OffsetByRules(text, before), Offset(zone, before));
+        Assert.Equal(OffsetByRules(text, after), Offset(zone, after));
     }
 
     [Fact]
-    public void TimedWorkStaysAtTheSameWallClockAcrossTheClockChange()
+    public void Daily_watering_repeats_in_local_time_across_the_clock_change()
     {
-        var task = Plan.Tasks.Single(t => t.Id == "seed.down");
-        foreach (var (day, offsetHours) in new[] { (new DateOnly(2026, 10, 31), -5), (new DateOnly(2026, 11, 2), -6) })
-        {
-            var moved = Plan with { TimeZone = "America/Chicago", Tasks = [task with { Date = day, LastDate = day, Start = new TimeOnly(9, 0) }] };
-            var start = Events(SeasonCalendar.Write(moved, Stamp)).Single().Start!;
-            Assert.Equal("America/Chicago", start.TzId);
-            Assert.Equal(new DateTime(day, new TimeOnly(9, 0)).AddHours(-offsetHours), start.AsUtc);
-        }
+        var from = new DateOnly(2026, 10, 28);
+        var plan = With(Task("water.extra", from, new TimeOnly(6, 0)) with { Kind = TaskKind.Water, LastDate = from.AddDays(7) });
+        var entry = Assert.Single(ICalendar.Load(SeasonCalendar.Write(plan, Stamp))!.Events);
+        var starts = entry.GetOccurrences(new CalDateTime(2026, 10, 1)).Select(o => o.Period.StartTime).ToList();
+        Assert.Equal(8, starts.Count);
+        Assert.All(starts, s => Assert.Equal(new TimeOnly(6, 0), s.Time));
+        Assert.Equal(TimeSpan.FromHours(25), starts[4].AsUtc - starts[3].AsUtc);
     }
 
     [Fact]
-    public void TheZoneComponentIsShortAndHoldsBothOffsets()
+    public void Work_without_an_hour_is_all_day_and_ends_the_day_after_its_last()
     {
-        foreach (var (zone, standard, daylight) in new[] { ("America/Chicago", "-0600", "-0500"), ("Pacific/Auckland", "+1200", "+1300") })
-        {
-            var text = SeasonCalendar.Write(Plan with { TimeZone = zone }, Stamp);
-            var start = text.IndexOf("BEGIN:VTIMEZONE", StringComparison.Ordinal);
-            var component = text[start..text.IndexOf("END:VTIMEZONE", start, StringComparison.Ordinal)];
-            Assert.True(component.Split("\r\n").Length < 60, component);
-            Assert.Contains($"TZOFFSETTO:{standard}", component, StringComparison.Ordinal);
-            Assert.Contains($"TZOFFSETTO:{daylight}", component, StringComparison.Ordinal);
-        }
-    }
-
-    [Fact]
-    public void WorkForAnyTimeOfDayIsAllDayWithAnEndOneDayOn()
-    {
-        var task = Plan.Tasks.First(t => t.Start is null && t.LastDate > t.Date);
-        var entry = Events(Text).Single(e => e.Uid == SeasonCalendar.Uid(Plan.LawnId, Plan.Season, task.Id));
+        var plan = With(Task("look.all-day") with { Date = new DateOnly(2026, 9, 3), LastDate = new DateOnly(2026, 9, 27) });
+        var entry = Assert.Single(ICalendar.Load(SeasonCalendar.Write(plan, Stamp))!.Events);
         Assert.True(entry.IsAllDay);
-        Assert.Equal(task.Date, entry.Start!.Date);
-        Assert.Equal(task.LastDate.AddDays(1), entry.End!.Date);
+        Assert.Equal(new DateOnly(2026, 9, 3), entry.Start!.Date);
+        Assert.Equal(new DateOnly(2026, 9, 28), entry.End!.Date);
     }
 
     [Fact]
-    public void TheSeedbedsRoundsRepeatEveryDayOfTheirPhase()
+    public void The_zone_is_short()
     {
-        var task = Plan.Tasks.Single(t => t.Id == "water.seedbed");
-        var entry = Events(Text).Single(e => e.Uid == SeasonCalendar.Uid(Plan.LawnId, Plan.Season, task.Id));
-        Assert.Equal(task.LastDate.DayNumber - task.Date.DayNumber + 1, entry.RecurrenceRule!.Count);
+        var text = SeasonCalendar.Write(DemoPlan.Ordinary, Stamp);
+        var zone = text[text.IndexOf("BEGIN:VTIMEZONE", StringComparison.Ordinal)..text.IndexOf("END:VTIMEZONE", StringComparison.Ordinal)];
+        Assert.InRange(zone.Split("\r\n").Length, 5, 30);
     }
 
-    [Fact]
-    public void TheSameInputsGiveTheSameBytes() => Assert.Equal(Text, SeasonCalendar.Write(Plan, Stamp));
+    private static RecoveryPlan With(params PlanTask[] tasks) => DemoPlan.Ordinary with { Tasks = tasks };
 
-    private static List<CalendarEvent> Events(string text) => [.. Ical.Net.Calendar.Load(text)!.Events];
+    private static PlanTask Task(string id, DateOnly? date = null, TimeOnly? start = null) => new()
+    {
+        Id = id,
+        Kind = TaskKind.Look,
+        Title = "Look",
+        Date = date ?? new DateOnly(2026, 9, 1),
+        LastDate = date ?? new DateOnly(2026, 9, 1),
+        Start = start,
+        Minutes = 20,
+    };
+
+    private static DateTime Expected(string zone, DateOnly date) =>
+        TzdbDateTimeZoneSource.Default.ForId(zone).AtStrictly(new LocalDateTime(date.Year, date.Month, date.Day, 6, 30)).ToDateTimeUtc();
+
+    private static TimeSpan Offset(string zone, DateOnly date) => new DateTime(date, new TimeOnly(6, 30)) - Expected(zone, date);
+
+    /// <summary>The offset a reader finds that knows nothing but the VTIMEZONE in the file: the latest observance before the hour.</summary>
+    private static TimeSpan OffsetByRules(string text, DateOnly date)
+    {
+        var zone = ICalendar.Load(text)!.TimeZones.Single();
+        return zone.TimeZoneInfos
+            .Select(info => (Info: info, Latest: Latest(info, date)))
+            .Where(o => o.Latest is not null)
+            .MaxBy(o => o.Latest).Info.OffsetTo!.Offset;
+    }
+
+    private static DateTime? Latest(Ical.Net.VTimeZoneInfo info, DateOnly date)
+    {
+        var hour = new DateTime(date, new TimeOnly(6, 30));
+        if (info.RecurrenceRule is not { } rule)
+        {
+            return info.Start!.Value <= hour ? info.Start.Value : null;
+        }
+
+        var series = new Ical.Net.CalendarComponents.CalendarEvent { Start = new CalDateTime(info.Start!.Value), RecurrenceRule = rule };
+        return series.GetOccurrences().Select(o => o.Period.StartTime.Value).TakeWhile(v => v <= hour).Select(v => (DateTime?)v).LastOrDefault();
+    }
 }

@@ -14,7 +14,7 @@ public sealed record RibbonFrame(bool Wide, DateOnly From, DateOnly To, IReadOnl
 {
     public double Width => Wide ? 760.0 : 360.0;
 
-    public double Left => Wide ? 78.0 : 62.0;
+    public double Left => Wide ? 78.0 : 68.0;
 
     public double Right => Width - (Wide ? 46.0 : 42.0);
 
