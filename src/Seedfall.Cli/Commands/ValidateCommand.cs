@@ -4,6 +4,8 @@ using System.Text.Json;
 using Seedfall.Cli.Output;
 using Seedfall.Engine.Simulation;
 using Seedfall.Engine.Validation;
+using Seedfall.Engine.Weather;
+using Seedfall.Weather;
 
 namespace Seedfall.Cli.Commands;
 
@@ -16,14 +18,31 @@ internal static class ValidateCommand
     {
         var (folder, json) = (new Argument<DirectoryInfo>("DIR") { Description = "A folder per station of daily01 files, with or without stations.csv." }, CommandTree.Json());
         var soil = new Command("soil", "Soil temperature at 5 cm, August to November, against measured stations.") { folder, json };
-        soil.SetAction((parsed, cancellation) => CommandTree.Guard(streams, () =>
+        soil.SetAction(parsed => CommandTree.Guard(streams, () =>
         {
-            var stations = StationFolder.Read(parsed.GetValue(folder)!, streams, cancellation);
-            var report = SoilValidation.Score(stations, SoilHeatConstants.Shipped);
+            var report = SoilValidation.Score(Stations(parsed.GetValue(folder)!, streams), SoilHeatConstants.Shipped);
             Print(report, parsed.GetValue(json), streams.Results);
             return Task.FromResult(ExitCode.Done);
-        }));
+        }).Result);
         return new Command("validate", "Hold the models against measured data.") { soil };
+    }
+
+    /// <summary>Every station that can be read; one that cannot is named and left out.</summary>
+    private static IReadOnlyList<WeatherHistory> Stations(DirectoryInfo folder, Streams streams)
+    {
+        if (!folder.Exists)
+        {
+            throw new CommandException(ExitCode.Unreachable, $"{folder}: there is no such folder");
+        }
+
+        var readings = StationFolders.Read(folder.FullName);
+        foreach (var problem in readings.SelectMany(r => r.Problems))
+        {
+            streams.Remarks.WriteLine($"seedfall: left out: {problem}");
+        }
+
+        var stations = readings.Select(r => r.History).OfType<WeatherHistory>().ToList();
+        return stations.Count > 0 ? stations : throw new CommandException(ExitCode.BadInput, $"{folder}: expected a folder for each station, found none that can be read");
     }
 
     private static void Print(SoilScoreReport report, bool json, TextWriter output)
