@@ -28,7 +28,7 @@ public static class ThermalProperties
 
     private const double MineralJm3K = 2.0e6;
     private const double OrganicJm3K = 2.5e6;
-    private const double WaterJm3K = 4.18e6;
+    internal const double WaterJm3K = 4.18e6;
 
     /// <summary>Volumetric heat capacity, J m-3 K-1: solids 2.0, organic matter 2.5, water 4.18 MJ m-3 K-1. De Vries 1963.</summary>
     public static double HeatCapacityJm3K(double porosity, double water, double organic = 0.0) =>
@@ -44,17 +44,26 @@ public static class ThermalProperties
     /// <summary>Conductivity after Cote and Konrad 2005, Can. Geotech. J. 42:443.</summary>
     public static double CoteKonradWmK(double porosity, double water, double quartz, ThermalGrain grain)
     {
-        var (kappa, chi, eta) = grain switch
+        var kappa = CoteKonradKappa(grain);
+        var (chi, eta) = grain switch
         {
-            ThermalGrain.Coarse => (4.60, 1.70, 1.80),
-            ThermalGrain.Sandy => (3.55, 0.75, 1.20),
-            ThermalGrain.Fine => (1.90, 0.75, 1.20),
-            _ => (0.60, 0.30, 0.87),
+            ThermalGrain.Coarse => (1.70, 1.80),
+            ThermalGrain.Sandy or ThermalGrain.Fine => (0.75, 1.20),
+            _ => (0.30, 0.87),
         };
         var dry = chi * Math.Pow(10.0, -eta * porosity);
         var wetness = Wetness(porosity, water);
         return Mix(dry, SaturatedWmK(porosity, quartz), kappa * wetness / (1.0 + ((kappa - 1.0) * wetness)));
     }
+
+    /// <summary>How early in wetting the conductivity of unfrozen soil rises. Cote and Konrad 2005.</summary>
+    internal static double CoteKonradKappa(ThermalGrain grain) => grain switch
+    {
+        ThermalGrain.Coarse => 4.60,
+        ThermalGrain.Sandy => 3.55,
+        ThermalGrain.Fine => 1.90,
+        _ => 0.60,
+    };
 
     /// <summary>Conductivity after Johansen 1975; dry bulk density kg/m3. The logarithm is held at 0 below the driest wetness it is meant for.</summary>
     public static double JohansenWmK(double porosity, double water, double quartz, double bulkDensityKgM3, bool coarse)

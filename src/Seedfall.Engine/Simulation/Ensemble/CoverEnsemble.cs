@@ -1,8 +1,6 @@
+using Seedfall.Engine.Numerics;
 using Seedfall.Engine.Simulation.Cover;
-using Seedfall.Engine.Simulation.Forcing;
-using Seedfall.Engine.Simulation.Heat;
 using Seedfall.Engine.Simulation.Plant;
-using Seedfall.Engine.Weather;
 
 namespace Seedfall.Engine.Simulation.Ensemble;
 
@@ -22,11 +20,8 @@ public static class CoverEnsemble
     /// Cover at the end of each day from seed-down on, 0 to 1, by member: every season with each of <see cref="Vigors"/>, the
     /// vigors of a season one after the other.
     /// </summary>
-    /// <param name="seasons">Seasons of one place, all of the same length.</param>
-    /// <param name="climate">The usual year of the place.</param>
-    /// <param name="place">Where.</param>
+    /// <param name="place">Seasons of one place.</param>
     /// <param name="patch">The ground.</param>
-    /// <param name="parameters">The column's fitted numbers.</param>
     /// <param name="sown">The grasses as sown; at least one.</param>
     /// <param name="watering">Rounds from the first watered day on.</param>
     /// <param name="firstWateredDay">Index of a day.</param>
@@ -34,11 +29,8 @@ public static class CoverEnsemble
     /// <param name="stand">How what lives and what comes up cover ground.</param>
     /// <param name="rule">Field survival.</param>
     public static double[][] Run(
-        IReadOnlyList<SeasonForcing> seasons,
-        PlaceClimate climate,
-        Place place,
+        PlaceSeasons place,
         PatchConditions patch,
-        HeatParameters parameters,
         IReadOnlyList<SownGrass> sown,
         WateringRounds watering,
         int firstWateredDay,
@@ -46,17 +38,21 @@ public static class CoverEnsemble
         CoverStand stand,
         StandRule rule)
     {
-        var longest = seasons.Count == 0 ? 1 : seasons.Max(s => s.Days);
-        var simulation = new SeasonSimulation(patch, parameters, [.. sown.Select(s => s.Traits)], longest);
-        var cover = new double[seasons.Count * Vigors.Count][];
-        var emerged = new double[longest];
-        for (var i = 0; i < seasons.Count; i++)
+        var simulation = new SeasonSimulation(patch, place.Constants.Column, [.. sown.Select(s => s.Traits)], Math.Max(1, place.Days));
+        var cover = new double[place.Seasons.Count * Vigors.Count][];
+        var emerged = new double[place.Days];
+        for (var i = 0; i < place.Seasons.Count; i++)
         {
-            simulation.Run(seasons[i], climate, place.LatitudeDeg, watering, firstWateredDay);
-            Emerged(simulation.Plants, sown, seedDownDay, seasons[i].Days, patch.SeedDepthMm, rule, emerged);
+            var lane = i % LaneMath.Width;
+            if (lane == 0)
+            {
+                simulation.Run(place.Groups[i / LaneMath.Width], place.Climate, watering, firstWateredDay, 0, place.Days);
+            }
+
+            Emerged(simulation.Plants, lane, sown, seedDownDay, place.Days, patch.SeedDepthMm, rule, emerged);
             for (var v = 0; v < Vigors.Count; v++)
             {
-                cover[(i * Vigors.Count) + v] = Grow(seasons[i], patch.TurfShare, seedDownDay, stand, Vigors[v], emerged);
+                cover[(i * Vigors.Count) + v] = Grow(place.Seasons[i], patch.TurfShare, seedDownDay, stand, Vigors[v], emerged);
             }
         }
 
@@ -65,7 +61,7 @@ public static class CoverEnsemble
 
     /// <summary>Seedlings that come up on each day and live, per m2.</summary>
     private static void Emerged(
-        IReadOnlyList<PlantRecord> plants, IReadOnlyList<SownGrass> sown, int seedDownDay, int days, double depthMm, StandRule rule, double[] perM2)
+        IReadOnlyList<PlantRecord> plants, int lane, IReadOnlyList<SownGrass> sown, int seedDownDay, int days, double depthMm, StandRule rule, double[] perM2)
     {
         Array.Clear(perM2);
         var start = StandSearch.SowingHour(seedDownDay);
@@ -74,10 +70,10 @@ public static class CoverEnsemble
             var perShare = sown[i].LiveSeedsPerM2 * rule.FieldSurvival / PlantRecord.Shares;
             for (var share = 0; share < PlantRecord.Shares; share++)
             {
-                var fate = plants[i].Fate(share, start, 24 * days, depthMm);
+                var fate = plants[i].Fate(lane, share, start, 24 * days, depthMm);
                 if (fate.Emerged)
                 {
-                    perM2[Math.Min(days - 1, fate.EmergedHour / 24)] += perShare * fate.Survival;
+                    perM2[Math.Min(days - 1, fate.EmergedHour / 24)] += perShare * plants[i].Survival(lane, fate.GerminatedHour, 24 * days);
                 }
             }
         }
@@ -89,14 +85,7 @@ public static class CoverEnsemble
         var cover = new double[season.Days - seedDownDay];
         for (var day = seedDownDay; day < season.Days; day++)
         {
-            var air = season.Column.Weather.AirC.AsSpan(24 * day, 24);
-            var mean = 0.0;
-            foreach (var hour in air)
-            {
-                mean += hour / 24.0;
-            }
-
-            growth.Day(mean, emerged[day], 0.0, stand.Conditions, vigor);
+            growth.Day(season.MeanAirC[day], emerged[day], 0.0, stand.Conditions, vigor);
             cover[day - seedDownDay] = growth.Total;
         }
 

@@ -1,6 +1,5 @@
-using Seedfall.Engine.Simulation.Forcing;
-using Seedfall.Engine.Simulation.Heat;
-using Seedfall.Engine.Weather;
+using System.Runtime.Intrinsics;
+using Seedfall.Engine.Numerics;
 
 namespace Seedfall.Engine.Simulation.Ensemble;
 
@@ -26,10 +25,10 @@ public sealed class StandTable
 
     public StandRule Rule { get; }
 
-    /// <summary>Water given from the first candidate day to the season's end, by season, mm.</summary>
+    /// <summary>Water given on the candidate days, by season, mm.</summary>
     public IReadOnlyList<double> IrrigationMm { get; }
 
-    /// <summary>Hours in which the seed's layer was dry, by season.</summary>
+    /// <summary>Hours of the candidate days in which the seed's layer was dry, by season.</summary>
     public IReadOnlyList<int> DryHours { get; }
 
     /// <summary>What one season made of one candidate day (0 is the first).</summary>
@@ -55,61 +54,52 @@ public sealed class StandTable
 public static class StandEnsemble
 {
     /// <summary>Runs every season once and answers every date from its running sums.</summary>
-    /// <param name="seasons">Seasons of one place, all of the same length.</param>
-    /// <param name="climate">The usual year of the place.</param>
-    /// <param name="place">Where.</param>
+    /// <param name="place">Seasons of one place.</param>
     /// <param name="patch">The ground.</param>
-    /// <param name="parameters">The column's fitted numbers.</param>
     /// <param name="sown">The grasses as sown; at least one.</param>
     /// <param name="watering">What the tap can give, from the first candidate day on.</param>
-    /// <param name="candidates">Dates to try.</param>
+    /// <param name="candidates">Dates to try; inside the season, or it throws.</param>
     /// <param name="rule">What counts as a stand.</param>
     public static StandTable Run(
-        IReadOnlyList<SeasonForcing> seasons,
-        PlaceClimate climate,
-        Place place,
-        PatchConditions patch,
-        HeatParameters parameters,
-        IReadOnlyList<SownGrass> sown,
-        WateringRounds watering,
-        CandidateDays candidates,
-        StandRule rule)
+        PlaceSeasons place, PatchConditions patch, IReadOnlyList<SownGrass> sown, WateringRounds watering, CandidateDays candidates, StandRule rule)
     {
-        RequireHeld(seasons, candidates);
-        var longest = seasons.Count == 0 ? 1 : seasons.Max(s => s.Days);
-        var simulation = new SeasonSimulation(patch, parameters, [.. sown.Select(s => s.Traits)], longest);
+        var seasons = place.Seasons;
+        RequireHeld(place, candidates);
+        var simulation = new SeasonSimulation(patch, place.Constants.Column, [.. sown.Select(s => s.Traits)], Math.Max(1, place.Days));
         var outcomes = new StandOutcome[seasons.Count * candidates.Count];
         var (irrigation, dry) = (new double[seasons.Count], new int[seasons.Count]);
-        for (var i = 0; i < seasons.Count; i++)
+        for (var first = 0; first < seasons.Count; first += LaneMath.Width)
         {
-            simulation.Run(seasons[i], climate, place.LatitudeDeg, watering, candidates.FirstDay);
-            (irrigation[i], dry[i]) = (simulation.IrrigationMm, simulation.DryHours);
-            Answer(simulation, seasons[i], sown, candidates, patch.SeedDepthMm, rule, outcomes.AsSpan(i * candidates.Count, candidates.Count));
+            var four = Math.Min(LaneMath.Width, seasons.Count - first);
+            simulation.Run(place.Groups[first / LaneMath.Width], place.Climate, watering, candidates.FirstDay, candidates.Count, LastNeeded(seasons, first, four, candidates, rule));
+            for (var lane = 0; lane < four; lane++)
+            {
+                var i = first + lane;
+                (irrigation[i], dry[i]) = (simulation.IrrigationMm.GetElement(lane), (int)simulation.DryHours.GetElement(lane));
+                StandSearch.Fill(simulation.Plants, lane, sown, seasons[i].TminC, candidates, patch.SeedDepthMm, rule, outcomes.AsSpan(i * candidates.Count, candidates.Count));
+            }
         }
 
         return new StandTable([.. seasons.Select(s => s.Year)], candidates, rule, outcomes, irrigation, dry);
     }
 
-    private static void Answer(
-        SeasonSimulation simulation, SeasonForcing season, IReadOnlyList<SownGrass> sown, CandidateDays candidates, double depthMm, StandRule rule, Span<StandOutcome> outcomes)
+    /// <summary>Days to simulate: until the frost that ends the last candidate's season has come in each of the four.</summary>
+    private static int LastNeeded(IReadOnlyList<SeasonForcing> seasons, int first, int count, CandidateDays candidates, StandRule rule)
     {
-        var end = -1;
-        for (var c = 0; c < candidates.Count; c++)
+        var last = candidates.FirstDay + candidates.Count;
+        for (var i = first; i < first + count; i++)
         {
-            var day = candidates.FirstDay + c;
-            end = end > day ? end : StandSearch.EndDay(season.TminC, day, rule.HardFrostC);
-            outcomes[c] = StandSearch.Of(simulation.Plants, sown, day, end, depthMm, rule);
+            last = Math.Max(last, StandSearch.EndDay(seasons[i].TminC, candidates.FirstDay + candidates.Count - 1, rule.HardFrostC));
         }
+
+        return last;
     }
 
-    private static void RequireHeld(IReadOnlyList<SeasonForcing> seasons, CandidateDays candidates)
+    private static void RequireHeld(PlaceSeasons place, CandidateDays candidates)
     {
-        foreach (var season in seasons)
+        if (place.Seasons.Count > 0 && (candidates.FirstDay < 0 || candidates.Count < 1 || candidates.FirstDay + candidates.Count > place.Days))
         {
-            if (candidates.FirstDay < 0 || candidates.Count < 1 || candidates.FirstDay + candidates.Count > season.Days)
-            {
-                throw new ArgumentOutOfRangeException(nameof(candidates), candidates, $"candidate days must lie inside the {season.Days} days of season {season.Year}");
-            }
+            throw new ArgumentOutOfRangeException(nameof(candidates), candidates, $"candidate days must lie inside the {place.Days} days of a season");
         }
     }
 }

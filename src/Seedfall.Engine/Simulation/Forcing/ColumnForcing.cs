@@ -39,9 +39,7 @@ public sealed class ColumnForcing
     /// <summary>Weather at the surface in one hour, with the fitted sky and wind.</summary>
     public SurfaceWeather At(int hour, HeatParameters parameters)
     {
-        var day = hour / 24;
-        var cloud = Math.Min(1.0, parameters.CloudFactor * CloudShare[day]);
-        var emissivity = cloud + ((1.0 - cloud) * Math.Min(1.0, ClearEmissivity[day] + parameters.SkyOffset));
+        var emissivity = SkyEmissivity(hour / 24, parameters);
         var solar = Weather.SolarWm2[hour];
         return new SurfaceWeather
         {
@@ -54,6 +52,13 @@ public sealed class ColumnForcing
         };
     }
 
+    /// <summary>Emissivity of one day's sky with its clouds, with the fitted numbers.</summary>
+    internal double SkyEmissivity(int day, HeatParameters parameters)
+    {
+        var cloud = Math.Min(1.0, parameters.CloudFactor * CloudShare[day]);
+        return cloud + ((1.0 - cloud) * Math.Min(1.0, ClearEmissivity[day] + parameters.SkyOffset));
+    }
+
     /// <summary>From hourly weather of a place.</summary>
     public static ColumnForcing From(HourlyWeather weather, Place place)
     {
@@ -62,7 +67,7 @@ public sealed class ColumnForcing
         for (var d = 0; d < weather.DayCount; d++)
         {
             forcing.CloudShare[d] = Cloud(weather, d, place);
-            forcing.ClearEmissivity[d] = SkyEmissivity.Brutsaert(Mean(weather.AirC, d), Mean(weather.VaporKPa, d));
+            forcing.ClearEmissivity[d] = Atmosphere.SkyEmissivity.Brutsaert(Mean(weather.AirC, d), Mean(weather.VaporKPa, d));
         }
 
         for (var h = 0; h < weather.Hours; h++)

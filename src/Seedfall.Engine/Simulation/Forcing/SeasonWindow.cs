@@ -12,7 +12,7 @@ namespace Seedfall.Engine.Simulation.Forcing;
 public sealed record SeasonWindow(int Year, WeatherDay[] Days, int RunUpDays)
 {
     /// <summary>Days of run-up cut where the caller has no wish of their own.</summary>
-    public const int UsualRunUpDays = 75;
+    public const int UsualRunUpDays = 45;
 
     private const double FadeDays = 4.5;
     private const int AnomalyDays = 3;

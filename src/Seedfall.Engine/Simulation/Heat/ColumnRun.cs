@@ -8,7 +8,8 @@ public static class ColumnRun
 {
     private delegate void HourSeen(int day, int hour, HeatColumn column);
 
-    private const double StartFilled = 0.7;
+    /// <summary>Share of the root zone's water a run begins with.</summary>
+    internal const double StartFilled = 0.7;
     private const double ThatchConductivityWmK = 0.12;
     private const double MulchConductivityWmK = 0.08;
     private const double SnowResistanceM2KWPerMm = 0.025;
@@ -26,7 +27,7 @@ public static class ColumnRun
         var column = HeatColumn.AtUsualYear(parameters, soil, climate, SeasonAngle.Rad(forcing.Weather.FirstDay, place.LatitudeDeg));
         var water = new RootZoneWater(parameters.RootWaterMm, StartFilled);
         var snow = default(SnowStore);
-        var bare = site.Bare?.Value ?? Math.Min(1.0, parameters.DryBareness * climate.DrynessDeficit);
+        var bare = BareShare(site, climate, parameters);
         for (var d = 0; d < dailyMeanC.Length; d++)
         {
             snow.Next(days[d].AverageC, days[d].RainMm);
@@ -101,7 +102,11 @@ public static class ColumnRun
         return (sum / 24.0, lost);
     }
 
-    private static GroundSurface Ground(SoilTempSite site, double bare, HeatParameters parameters, in RootZoneWater water, in SnowStore snow) => new()
+    /// <summary>Share of the ground without cover: as entered, or more the drier the place.</summary>
+    internal static double BareShare(SoilTempSite site, PlaceClimate climate, HeatParameters parameters) =>
+        site.Bare?.Value ?? Math.Min(1.0, parameters.DryBareness * climate.DrynessDeficit);
+
+    internal static GroundSurface Ground(SoilTempSite site, double bare, HeatParameters parameters, in RootZoneWater water, in SnowStore snow) => new()
     {
         CanopyShare = 1.0 - bare,
         ShadeShare = site.Shade.Value,

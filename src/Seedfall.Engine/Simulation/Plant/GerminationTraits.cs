@@ -1,3 +1,7 @@
+using System.Runtime.Intrinsics;
+using Seedfall.Engine.Numerics;
+using Lanes = System.Runtime.Intrinsics.Vector256<double>;
+
 namespace Seedfall.Engine.Simulation.Plant;
 
 /// <summary>
@@ -34,9 +38,18 @@ public sealed record GerminationTraits(
         return temperatureC <= OptimumHighC ? degrees : degrees * (CeilingC - temperatureC) / (CeilingC - OptimumHighC);
     }
 
+    /// <summary>The same for four temperatures.</summary>
+    internal Lanes EffectiveDegrees(Lanes temperatureC)
+    {
+        var degrees = LaneMath.Min(temperatureC, Vector256.Create(OptimumLowC)) - Vector256.Create(BaseC);
+        var falling = degrees * (Vector256.Create(CeilingC) - temperatureC) / (CeilingC - OptimumHighC);
+        var rate = Vector256.ConditionalSelect(Vector256.LessThanOrEqual(temperatureC, Vector256.Create(OptimumHighC)), degrees, falling);
+        return LaneMath.Max(Lanes.Zero, rate);
+    }
+
     /// <summary>Base potential of the seed that is the g-th to germinate, MPa.</summary>
     /// <param name="share">g, above 0 and below 1.</param>
-    public double BasePotentialMPa(double share) => BasePotential50MPa + (BasePotentialSpreadMPa * Numerics.NormalDistribution.Inverse(share));
+    public double BasePotentialMPa(double share) => BasePotential50MPa + (BasePotentialSpreadMPa * NormalDistribution.Inverse(share));
 
     /// <summary>Share germinated after a time at constant temperature and potential, 0 to 1.</summary>
     public double GerminatedShare(double temperatureC, double potentialMPa, double days)
@@ -44,7 +57,7 @@ public sealed record GerminationTraits(
         var degreeDays = EffectiveDegrees(temperatureC) * days;
         return degreeDays <= 0.0
             ? 0.0
-            : Numerics.NormalDistribution.Cumulative((potentialMPa - (HydrothermalTimeMPaCd / degreeDays) - BasePotential50MPa) / BasePotentialSpreadMPa);
+            : NormalDistribution.Cumulative((potentialMPa - (HydrothermalTimeMPaCd / degreeDays) - BasePotential50MPa) / BasePotentialSpreadMPa);
     }
 
     /// <summary>Laboratory days to half germination at constant conditions; null where it never comes. Never shown as an emergence date.</summary>

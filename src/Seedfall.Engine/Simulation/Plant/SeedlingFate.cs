@@ -4,8 +4,7 @@ namespace Seedfall.Engine.Simulation.Plant;
 /// <param name="GerminatedHour">Hour of germination, 0 where it never came.</param>
 /// <param name="EmergedHour">Hour of emergence; -1 where it never came, 0 where it never germinated.</param>
 /// <param name="Leaves">Leaves at the season's end.</param>
-/// <param name="Survival">Share not lost to drying, 0 to 1.</param>
-public readonly record struct SeedlingFate(int GerminatedHour, int EmergedHour, double Leaves, double Survival)
+public readonly record struct SeedlingFate(int GerminatedHour, int EmergedHour, double Leaves)
 {
     /// <summary>True where a seedling came up.</summary>
     public bool Emerged => EmergedHour > 0;

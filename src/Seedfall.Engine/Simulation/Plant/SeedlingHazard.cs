@@ -1,3 +1,7 @@
+using System.Runtime.Intrinsics;
+using Seedfall.Engine.Numerics;
+using Lanes = System.Runtime.Intrinsics.Vector256<double>;
+
 namespace Seedfall.Engine.Simulation.Plant;
 
 /// <summary>
@@ -17,8 +21,8 @@ public static class SeedlingHazard
 
     /// <summary>Hazard of one hour.</summary>
     /// <param name="potentialMPa">Potential of the rooted layer, MPa.</param>
-    public static double InHour(double potentialMPa) =>
-        potentialMPa >= CriticalMPa ? 0.0 : PerHour * (CriticalMPa - potentialMPa) / -CriticalMPa;
+    internal static Lanes InHour(Lanes potentialMPa) =>
+        LaneMath.Max(Lanes.Zero, (Vector256.Create(CriticalMPa) - potentialMPa) * (PerHour / -CriticalMPa));
 
     /// <summary>Soil above which wet seedlings begin to rot, degC (UC IPM: damping-off is commoner above 70 degF; level assumed).</summary>
     public const double DampingOffC = 25.0;
@@ -41,6 +45,10 @@ public static class SeedlingHazard
     /// <summary>Hazard of rot and heat in one hour.</summary>
     /// <param name="soilC">Soil at the seedling, degC.</param>
     /// <param name="surfaceMPa">Potential of the surface, MPa.</param>
-    public static double HeatInHour(double soilC, double surfaceMPa) =>
-        (soilC > ScorchC ? ScorchPerHour : 0.0) + (soilC > DampingOffC && surfaceMPa > WetMPa ? DampingOffPerHourPerC * (soilC - DampingOffC) : 0.0);
+    internal static Lanes HeatInHour(Lanes soilC, Lanes surfaceMPa)
+    {
+        var scorched = Vector256.GreaterThan(soilC, Vector256.Create(ScorchC)) & Vector256.Create(ScorchPerHour);
+        var rot = LaneMath.Max(Lanes.Zero, soilC - Vector256.Create(DampingOffC)) * DampingOffPerHourPerC;
+        return scorched + (Vector256.GreaterThan(surfaceMPa, Vector256.Create(WetMPa)) & rot);
+    }
 }

@@ -15,11 +15,14 @@ public static class SeedPotential
     /// <summary>Weight of the soil for seed raked in or under mulch (assumed).</summary>
     public const double RakedWeight = 0.9;
 
+    /// <summary>R T / V_w at 298 K, MPa (common practice, no source read).</summary>
+    public const double AirMPaAt298K = 137.0;
+
     /// <summary>Potential of the air, MPa: (R T / V_w) ln(RH), 137 MPa at 298 K (common practice, no source read).</summary>
     /// <param name="relativeHumidity">0 to 1.</param>
     /// <param name="airC">degC.</param>
     public static double OfAirMPa(double relativeHumidity, double airC) =>
-        Math.Max(-DriestMPa, 137.0 * Math.Log(Math.Clamp(relativeHumidity, 1.0e-3, 1.0)) * (airC + 273.15) / 298.0);
+        Math.Max(-DriestMPa, AirMPaAt298K * Math.Log(Math.Clamp(relativeHumidity, 1.0e-3, 1.0)) * (airC + 273.15) / 298.0);
 
     /// <summary>Potential a seed sees, MPa, at least -5.</summary>
     public static double SeenMPa(double layerMPa, double airMPa, double soilWeight) =>

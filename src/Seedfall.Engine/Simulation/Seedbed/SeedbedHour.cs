@@ -1,12 +1,14 @@
+using Lanes = System.Runtime.Intrinsics.Vector256<double>;
+
 namespace Seedfall.Engine.Simulation.Seedbed;
 
-/// <summary>What one hour brings and asks.</summary>
+/// <summary>What one hour brings and asks, of four seedbeds.</summary>
 /// <param name="RainMm">Rain in the hour, mm.</param>
 /// <param name="IrrigationMm">Irrigation in the hour, mm.</param>
 /// <param name="PotentialEvaporationMm">What the air would take from a wet soil surface under this cover, mm; not negative.</param>
 /// <param name="TranspirationMm">What the roots would take from moist soil, mm; not negative.</param>
 /// <param name="RootDepthMm">Depth to which roots draw, mm.</param>
-public readonly record struct SeedbedHour(double RainMm, double IrrigationMm, double PotentialEvaporationMm, double TranspirationMm, double RootDepthMm);
+public readonly record struct SeedbedHour(Lanes RainMm, Lanes IrrigationMm, Lanes PotentialEvaporationMm, Lanes TranspirationMm, double RootDepthMm);
 
 /// <summary>What lies on the seedbed.</summary>
 /// <param name="StoreMm">Water that leaves and mulch hold back, mm (0.2 LAI, and 1 to 2 mm per kg/m2 of mulch).</param>
@@ -33,4 +35,4 @@ public readonly record struct SeedbedSurface(double StoreMm, double PondMm, doub
 /// <param name="TranspirationMm">Through roots.</param>
 /// <param name="RunoffMm">Over the edge.</param>
 /// <param name="DrainageMm">Below 30 cm.</param>
-public readonly record struct SeedbedFluxes(double EvaporationMm, double TranspirationMm, double RunoffMm, double DrainageMm);
+public readonly record struct SeedbedFluxes(Lanes EvaporationMm, Lanes TranspirationMm, Lanes RunoffMm, Lanes DrainageMm);

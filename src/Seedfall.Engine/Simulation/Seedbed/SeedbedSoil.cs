@@ -1,4 +1,7 @@
+using System.Runtime.CompilerServices;
+using System.Runtime.Intrinsics;
 using Seedfall.Engine.Soil;
+using Lanes = System.Runtime.Intrinsics.Vector256<double>;
 
 namespace Seedfall.Engine.Simulation.Seedbed;
 
@@ -10,6 +13,15 @@ public sealed class SeedbedSoil
 
     public const int Layers = 6;
 
+    /// <summary>1 / thickness, 1/mm.</summary>
+    internal static ReadOnlySpan<double> PerThickness => [1.0 / 3.0, 1.0 / 5.0, 1.0 / 12.0, 1.0 / 40.0, 1.0 / 90.0, 1.0 / 150.0];
+
+    /// <summary>1 / (thickness + the next layer's), 1/mm.</summary>
+    internal static ReadOnlySpan<double> PerPair => [1.0 / 8.0, 1.0 / 17.0, 1.0 / 52.0, 1.0 / 130.0, 1.0 / 240.0];
+
+    /// <summary>4 times the thinner of a layer and the next, mm/h: the most that conductance may be.</summary>
+    internal static ReadOnlySpan<double> MostBetween => [12.0, 20.0, 48.0, 160.0, 360.0];
+
     private const double MmPerKPa = 102.0;
 
     private readonly UnitTable[] _drained = new UnitTable[Layers];
@@ -17,6 +29,9 @@ public sealed class SeedbedSoil
     private readonly UnitTable _diffusivityMm2H;
 
     private readonly UnitTable _potentialMPa;
+
+    /// <summary>1 / water content at saturation.</summary>
+    internal double PerSaturation { get; }
 
     /// <summary>A soil from its hydraulics.</summary>
     /// <param name="hydraulics">Water characteristics.</param>
@@ -42,6 +57,7 @@ public sealed class SeedbedSoil
         var scale = diffusivityFactor * ks * b * entryKPa * MmPerKPa / saturation;
         _diffusivityMm2H = new UnitTable(x => scale * Math.Pow(x, b + 2.0));
         _potentialMPa = new UnitTable(x => x <= 0.0 ? -SeedPotential.DriestMPa : -Math.Min(SeedPotential.DriestMPa, 1.0e-3 * entryKPa * Math.Pow(x, -b)));
+        PerSaturation = 1.0 / saturation;
         AirDry = 0.35 * hydraulics.WiltingPoint;
         EvaporationOnset = 0.8 * hydraulics.FieldCapacity;
     }
@@ -65,17 +81,19 @@ public sealed class SeedbedSoil
     public double EvaporationOnset { get; }
 
     /// <summary>Relative saturation of a layer one hour on, draining by gravity alone.</summary>
-    internal double DrainedInAnHour(int layer, double x) => _drained[layer].At(x);
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    internal Lanes DrainedInAnHour(int layer, Lanes x) => _drained[layer].At(x);
 
     /// <summary>Diffusivity at a relative saturation, mm2/h.</summary>
-    internal double DiffusivityMm2H(double x) => _diffusivityMm2H.At(x);
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    internal Lanes DiffusivityMm2H(Lanes x) => _diffusivityMm2H.At(x);
 
     /// <summary>Water potential at a volumetric water content, MPa, not below the driest of <see cref="SeedPotential"/>.</summary>
-    public double PotentialMPa(double waterContent)
-    {
-        var x = waterContent / Hydraulics.Saturation;
-        return x > 0.15 ? _potentialMPa.At(x) : -Math.Min(SeedPotential.DriestMPa, 1.0e-3 * Hydraulics.SuctionKPa(Math.Max(waterContent, 1.0e-4)));
-    }
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    internal Lanes PotentialMPa(Lanes waterContent) => _potentialMPa.At(waterContent * PerSaturation);
+
+    /// <summary>Water potential at a volumetric water content, MPa, not below the driest of <see cref="SeedPotential"/>.</summary>
+    public double PotentialMPa(double waterContent) => PotentialMPa(Vector256.Create(waterContent)).GetElement(0);
 
     /// <summary>
     /// Factor on capillary diffusion, the one calibrated number of a texture: chosen so that ten days' drying from wet falls

@@ -1,6 +1,11 @@
+using System.Runtime.Intrinsics;
+using Lanes = System.Runtime.Intrinsics.Vector256<double>;
+
 namespace Seedfall.Engine.Simulation.Seedbed;
 
-/// <summary>Water in and on the seedbed: six layers, what stands on leaves and mulch, what stands on the ground.</summary>
+/// <summary>
+/// Water in and on four seedbeds side by side: six layers, what stands on leaves and mulch, what stands on the ground.
+/// </summary>
 public sealed class SeedbedState
 {
     /// <summary>All layers at one water content, nothing on top.</summary>
@@ -12,27 +17,30 @@ public sealed class SeedbedState
             throw new ArgumentOutOfRangeException(nameof(waterContent), waterContent, "a share of water between 0 and 1 is needed");
         }
 
-        WaterContent = new double[SeedbedSoil.Layers];
-        Array.Fill(WaterContent, waterContent);
+        WaterContent = new Lanes[SeedbedSoil.Layers];
+        Array.Fill(WaterContent, Vector256.Create(waterContent));
     }
 
     /// <summary>Volumetric water by layer, top first, m3/m3.</summary>
-    public double[] WaterContent { get; }
+    public Lanes[] WaterContent { get; }
 
     /// <summary>Water held on leaves and mulch, mm.</summary>
-    public double InterceptedMm { get; set; }
+    public Lanes InterceptedMm { get; set; }
 
     /// <summary>Water standing on the ground, mm.</summary>
-    public double PondMm { get; set; }
+    public Lanes PondMm { get; set; }
 
     /// <summary>Infiltrated since the wet spell began, mm.</summary>
-    public double EventInfiltrationMm { get; set; }
+    public Lanes EventInfiltrationMm { get; set; }
 
     /// <summary>Dry hours since the last water came; the wet spell ends after six.</summary>
-    public int DryHours { get; set; }
+    public Lanes DryHours { get; set; }
+
+    /// <summary>Resistance of the surface to vapor in the last hour, s/m.</summary>
+    internal Lanes SurfaceSM { get; set; }
 
     /// <summary>All water held, mm.</summary>
-    public double TotalMm
+    public Lanes TotalMm
     {
         get
         {
@@ -44,13 +52,5 @@ public sealed class SeedbedState
 
             return total;
         }
-    }
-
-    /// <summary>Takes another state's values.</summary>
-    public void CopyFrom(SeedbedState other)
-    {
-        ArgumentNullException.ThrowIfNull(other);
-        other.WaterContent.CopyTo(WaterContent, 0);
-        (InterceptedMm, PondMm, EventInfiltrationMm, DryHours) = (other.InterceptedMm, other.PondMm, other.EventInfiltrationMm, other.DryHours);
     }
 }

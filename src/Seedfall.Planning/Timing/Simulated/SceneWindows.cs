@@ -20,11 +20,13 @@ internal sealed class SceneWindows
         _known = scene.Season.KnownDays > 0 ? Cut(scene.Calendar, scene.Calendar.Date(scene.Season.KnownDays - 1)) : null;
     }
 
-    internal SeasonForcing Forcing(int year)
+    internal PlaceSeasons Seasons() => PlaceSeasons.From(
+        [.. _scene.Past.Seasons.Select(past => Window(past.Year))], _scene.Place, _soil.Climate, _soil.Inputs, SoilHeatConstants.Shipped);
+
+    private SeasonWindow Window(int year)
     {
         var past = Cut(_scene.Calendar.In(year), _scene.Calendar.In(year).Last);
-        var window = _known is null ? past : past.After(_known, _soil.Climate, _scene.Place.LatitudeDeg);
-        return SeasonForcing.From(window, _scene.Place, _soil.Climate, _soil.Inputs, SoilHeatConstants.Shipped);
+        return _known is null ? past : past.After(_known, _soil.Climate, _scene.Place.LatitudeDeg);
     }
 
     private SeasonWindow Cut(SeasonCalendar calendar, DateOnly last)

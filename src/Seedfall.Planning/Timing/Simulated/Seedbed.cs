@@ -29,7 +29,8 @@ internal sealed record Seedbed(PatchConditions Ground, IReadOnlyList<SownGrass> 
     {
         var ground = SeedbedGround.Of(lawn, patch, summary, choices.Method);
         var perM2 = LiveOnBareM2(summary, row);
-        var grasses = seed.Mix.Select(part => (Facts: tables.For(part.Species), Share: part.ShareByCount.Value)).ToList();
+        var mix = seed.Mixes.FirstOrDefault(m => m.PatchIds.Contains(patch.Id))?.Parts ?? seed.Mix;
+        var grasses = mix.Select(part => (Facts: tables.For(part.Species), Share: part.ShareByCount.Value)).ToList();
         return new Seedbed(
             ground,
             [.. grasses.Select(g => new SownGrass(SpeciesTraits.Germination(g.Facts), perM2 * g.Share))],

@@ -1,6 +1,5 @@
 using Seedfall.Engine.Simulation;
 using Seedfall.Engine.Simulation.Ensemble;
-using Seedfall.Engine.Simulation.Forcing;
 using Seedfall.Engine.Workings;
 using Seedfall.Planning.Plan;
 
@@ -19,18 +18,16 @@ internal sealed class SimulatedStands
     internal const int SpinUpDays = 45;
 
     private readonly SeasonScene _scene;
-    private readonly PlaceClimate _climate;
     private readonly IReadOnlyList<Seedbed> _seedbeds;
-    private readonly IReadOnlyList<SeasonForcing> _seasons;
+    private readonly PlaceSeasons _seasons;
     private readonly IReadOnlyList<StandTable> _tables;
     private readonly DateScores _scores;
     private readonly int _firstDay;
 
-    private SimulatedStands(SeasonScene scene, PlaceClimate climate, IReadOnlyList<Seedbed> seedbeds, IReadOnlyList<SeasonForcing> seasons, int firstDay, int days)
+    private SimulatedStands(SeasonScene scene, IReadOnlyList<Seedbed> seedbeds, PlaceSeasons seasons, int firstDay, int days)
     {
-        (_scene, _climate, _seedbeds, _seasons, _firstDay) = (scene, climate, seedbeds, seasons, firstDay);
-        _tables = [.. seedbeds.Select(bed => StandEnsemble.Run(
-            seasons, climate, scene.Place, bed.Ground, SoilHeatConstants.Shipped.Column, bed.Sown, bed.Rounds, new CandidateDays(SpinUpDays, days), Rule))];
+        (_scene, _seedbeds, _seasons, _firstDay) = (scene, seedbeds, seasons, firstDay);
+        _tables = [.. seedbeds.Select(bed => StandEnsemble.Run(seasons, bed.Ground, bed.Sown, bed.Rounds, new CandidateDays(SpinUpDays, days), Rule))];
         var anyBare = seedbeds.Any(bed => bed.BareM2 > 0.0);
         _scores = DateScores.Of([.. _tables.Zip(seedbeds, (table, bed) => (table, anyBare ? bed.BareM2 : bed.AreaM2))]);
         Outcomes = StandOutcomes.OfShares(Shares(), firstDay, firstDay + days - 1);
@@ -44,9 +41,9 @@ internal sealed class SimulatedStands
 
     internal Working Working => SimulatedWorking.Stand(_scene, _seedbeds, _tables, Rule);
 
-    internal Working EmergenceWorking => SimulatedWorking.Emergence(_seasons.Count);
+    internal Working EmergenceWorking => SimulatedWorking.Emergence(_seasons.Seasons.Count);
 
-    internal Working CoverWorking => SimulatedWorking.Cover(_seedbeds, _seasons.Count);
+    internal Working CoverWorking => SimulatedWorking.Cover(_seedbeds, _seasons.Seasons.Count);
 
     internal IReadOnlyList<Assumption> Assumptions => SimulatedWorking.Assumptions;
 
@@ -64,8 +61,7 @@ internal sealed class SimulatedStands
         var first = Math.Max(0, Math.Min(SeasonCalendar.FirstSeeding, around - Reach));
         var last = Math.Min(SeasonCalendar.Length - 1, Math.Max(SeasonCalendar.LastSeeding, around + Reach));
         var windows = new SceneWindows(scene, soil, first - SpinUpDays);
-        IReadOnlyList<SeasonForcing> seasons = [.. scene.Past.Seasons.Select(past => windows.Forcing(past.Year))];
-        return new SimulatedStands(scene, soil.Climate, seedbeds, seasons, first, last - first + 1);
+        return new SimulatedStands(scene, seedbeds, windows.Seasons(), first, last - first + 1);
     }
 
     /// <summary>Every day within one paired standard error of the best; null where even the best does worse than <see cref="WindowChoice.LeastShare"/>.</summary>
@@ -75,14 +71,14 @@ internal sealed class SimulatedStands
             : null;
 
     /// <summary>Middle day by which half the seed of the slowest grass is up on every patch; null where in most seasons it never is.</summary>
-    internal int? Emergence(int seedDown) => Spread.Middle(Enumerable.Range(0, _seasons.Count).Select(season => LastUp(season, seedDown - _firstDay) is { } days ? seedDown + (int)Math.Ceiling(days) : (int?)null));
+    internal int? Emergence(int seedDown) => Spread.Middle(Enumerable.Range(0, _seasons.Seasons.Count).Select(season => LastUp(season, seedDown - _firstDay) is { } days ? seedDown + (int)Math.Ceiling(days) : (int?)null));
 
     /// <summary>Cover of the whole lawn by day from seed-down to the season's end.</summary>
     internal IReadOnlyList<CoverFanDay> Cover(int seedDown)
     {
         var dayInSeason = SpinUpDays + seedDown - _firstDay;
         var patches = _seedbeds.Select(bed => CoverEnsemble.Run(
-            _seasons, _climate, _scene.Place, bed.Ground, SoilHeatConstants.Shipped.Column, bed.Sown, bed.Rounds, SpinUpDays, dayInSeason, bed.Stand, Rule)).ToList();
+            _seasons, bed.Ground, bed.Sown, bed.Rounds, SpinUpDays, dayInSeason, bed.Stand, Rule)).ToList();
         var area = _seedbeds.Sum(bed => bed.AreaM2);
         return [.. Enumerable.Range(0, patches[0][0].Length).Select(day => Fan(day, seedDown, patches, area))];
     }
@@ -91,7 +87,7 @@ internal sealed class SimulatedStands
     internal IReadOnlyList<Figure> ChoiceFigures()
     {
         var (first, last) = (SeasonCalendar.FirstSeeding - _firstDay, SeasonCalendar.LastSeeding - _firstDay);
-        return SimulatedWorking.Choice(DateChoice.LeaveOneOutSuccess(_scores, first, last), DateChoice.HindsightSuccess(_scores, first, last), _seasons.Count);
+        return SimulatedWorking.Choice(DateChoice.LeaveOneOutSuccess(_scores, first, last), DateChoice.HindsightSuccess(_scores, first, last), _seasons.Seasons.Count);
     }
 
     private CoverFanDay Fan(int day, int seedDown, List<double[][]> patches, double areaM2)

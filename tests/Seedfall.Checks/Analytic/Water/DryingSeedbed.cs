@@ -1,3 +1,4 @@
+using System.Runtime.Intrinsics;
 using Seedfall.Engine.Simulation.Seedbed;
 
 namespace Seedfall.Checks.Analytic.Water;
@@ -14,11 +15,15 @@ internal static class DryingSeedbed
         var state = new SeedbedState(soil.Hydraulics.FieldCapacity);
         for (var hour = 0; hour < 15; hour++)
         {
-            SeedbedWater.Step(soil, state, Bare, new SeedbedHour(hour < 3 ? 10.0 : 0.0, 0.0, 0.0, 0.0, 0.0));
+            SeedbedWater.Step(soil, state, Bare, Hour(hour < 3 ? 10.0 : 0.0, 0.0, 0.0));
         }
 
         return state;
     }
+
+    /// <summary>The same hour in all four lanes, without roots.</summary>
+    internal static SeedbedHour Hour(double rainMm, double irrigationMm, double demandMm) =>
+        new(Vector256.Create(rainMm), Vector256.Create(irrigationMm), Vector256.Create(demandMm), Vector256<double>.Zero, 0.0);
 
     /// <summary>Evaporative demand of an hour of the day, mm: half a sine from 06 to 18 h.</summary>
     internal static double DemandMm(int hourOfDay) => hourOfDay is < 6 or >= 18
@@ -32,7 +37,7 @@ internal static class DryingSeedbed
         var total = 0.0;
         for (var hour = 0; hour < 24 * days; hour++)
         {
-            total += SeedbedWater.Step(soil, state, Bare, new SeedbedHour(0.0, 0.0, DemandMm(hour % 24), 0.0, 0.0)).EvaporationMm;
+            total += SeedbedWater.Step(soil, state, Bare, Hour(0.0, 0.0, DemandMm(hour % 24))).EvaporationMm.GetElement(0);
             byDay[hour / 24] = total;
         }
 
@@ -47,8 +52,8 @@ internal static class DryingSeedbed
         for (var hour = 0; hour < 480; hour++)
         {
             var irrigation = rounds.Contains(hour % 24) ? DailyMm / rounds.Length : 0.0;
-            SeedbedWater.Step(soil, state, Bare, new SeedbedHour(0.0, irrigation, DemandMm(hour % 24), 0.0, 0.0));
-            dry += soil.PotentialMPa(state.WaterContent[0]) < -0.5 ? 1 : 0;
+            SeedbedWater.Step(soil, state, Bare, Hour(0.0, irrigation, DemandMm(hour % 24)));
+            dry += soil.PotentialMPa(state.WaterContent[0].GetElement(0)) < -0.5 ? 1 : 0;
         }
 
         return dry;

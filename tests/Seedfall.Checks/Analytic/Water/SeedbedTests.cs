@@ -1,3 +1,4 @@
+using System.Runtime.Intrinsics;
 using CsCheck;
 using Seedfall.Engine.Simulation.Seedbed;
 using Seedfall.Engine.Soil;
@@ -58,22 +59,47 @@ public sealed class SeedbedTests
     }
 
     [Fact]
-    public void EveryHourKeepsItsWater()
+    public void EveryHourKeepsItsWaterInEveryLane()
     {
-        var soils = Gen.Enum<SoilTexture>();
-        var hours = Gen.Select(Gen.Double[0, 40], Gen.Double[0, 10], Gen.Double[0, 1.2], Gen.Double[0, 0.6], Gen.Double[0, 300]).Array[1, 96];
-        Gen.Select(soils, hours, Gen.Double[0.02, 0.6], Gen.Double[0, 8], Gen.Double[0, 1], Gen.Double[0.05, 0.44]).Sample((texture, storm, store, pond, mulch, start) =>
+        var hour = Gen.Select(Gen.Double[0, 40], Gen.Double[0, 10], Gen.Double[0, 1.2], Gen.Double[0, 0.6]);
+        var hours = Gen.Select(hour, hour, hour, hour, Gen.Double[0, 300]).Array[1, 96];
+        Gen.Select(Gen.Enum<SoilTexture>(), hours, Gen.Double[0.02, 0.6], Gen.Double[0, 8], Gen.Double[0, 1], Gen.Double[0.05, 0.44]).Sample((texture, storm, store, pond, mulch, start) =>
         {
             var soil = SeedbedSoil.For(texture);
             var state = new SeedbedState(Math.Min(start, 0.99 * soil.Hydraulics.Saturation));
             var surface = new SeedbedSurface(store, pond, mulch);
-            foreach (var (rain, irrigation, demand, transpiration, roots) in storm)
+            foreach (var (a, b, c, d, roots) in storm)
             {
+                var now = new SeedbedHour(
+                    Vector256.Create(a.Item1, b.Item1, c.Item1, d.Item1),
+                    Vector256.Create(a.Item2, b.Item2, c.Item2, d.Item2),
+                    Vector256.Create(a.Item3, b.Item3, c.Item3, d.Item3),
+                    Vector256.Create(a.Item4, b.Item4, c.Item4, d.Item4),
+                    roots);
                 var before = state.TotalMm;
-                var flux = SeedbedWater.Step(soil, state, surface, new SeedbedHour(rain, irrigation, demand, transpiration, roots));
-                var residual = before + rain + irrigation - flux.EvaporationMm - flux.TranspirationMm - flux.RunoffMm - flux.DrainageMm - state.TotalMm;
-                Assert.InRange(residual, -1e-9, 1e-9);
-                Assert.All(state.WaterContent, w => Assert.InRange(w, 0.0, soil.Hydraulics.Saturation * (1.0 + 1e-12)));
+                var flux = SeedbedWater.Step(soil, state, surface, now);
+                var residual = before + now.RainMm + now.IrrigationMm - flux.EvaporationMm - flux.TranspirationMm - flux.RunoffMm - flux.DrainageMm - state.TotalMm;
+                Assert.True(Vector256.LessThanAll(Vector256.Abs(residual), Vector256.Create(1e-9)), $"{residual} mm");
+                Assert.All(state.WaterContent, w => Assert.True(
+                    Vector256.GreaterThanAll(w, Vector256<double>.Zero) && Vector256.LessThanAll(w, Vector256.Create(soil.Hydraulics.Saturation * (1.0 + 1e-12))), $"{w}"));
+            }
+        });
+    }
+
+    [Fact]
+    public void ALaneIsTheSameAloneAsBesideOthers()
+    {
+        var hours = Gen.Select(Gen.Double[0, 30], Gen.Double[0, 1.2], Gen.Double[0, 0.6]).Array[24, 72];
+        Gen.Select(Gen.Enum<SoilTexture>(), hours).Sample((texture, storm) =>
+        {
+            var soil = SeedbedSoil.For(texture);
+            var (beside, alone) = (new SeedbedState(0.2), new SeedbedState(0.2));
+            var surface = new SeedbedSurface(0.4, 2.0, 0.3);
+            foreach (var (rain, demand, roots) in storm)
+            {
+                SeedbedWater.Step(soil, beside, surface, new SeedbedHour(Vector256.Create(rain, 0.0, 20.0, 1.0), Vector256<double>.Zero, Vector256.Create(demand, 1.0, 0.0, 0.3), Vector256.Create(roots), 150.0));
+                SeedbedWater.Step(soil, alone, surface, new SeedbedHour(Vector256.Create(rain), Vector256<double>.Zero, Vector256.Create(demand), Vector256.Create(roots), 150.0));
+                Assert.All(beside.WaterContent.Zip(alone.WaterContent), pair => Assert.Equal(pair.Second.GetElement(0), pair.First.GetElement(0)));
             }
         });
     }

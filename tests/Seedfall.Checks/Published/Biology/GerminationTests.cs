@@ -1,3 +1,4 @@
+using System.Runtime.Intrinsics;
 using Seedfall.Engine.Simulation.Plant;
 
 namespace Seedfall.Checks.Published.Biology;
@@ -71,13 +72,16 @@ public sealed class GerminationTests
     public void FieldEmergenceTakesAboutAsLongAsMeasured(double baseC, double hydrothermal, double median, double spread, double days)
     {
         var traits = new GerminationTraits(baseC, 20.0, 27.0, 40.0, hydrothermal, median, spread, 100.0);
-        var record = new PlantRecord(traits, 24 * 90);
+        var zone = new SeedZoneRecord(24 * 90);
+        var record = new PlantRecord(traits, zone);
+        var wet = Vector256<double>.Zero;
         for (var hour = 0; hour < 24 * 90; hour++)
         {
-            record.Add(11.0, -0.05, 0.0, 0.0, 0.0, 11.0);
+            zone.Add(Vector256.Create(11.0), wet, wet, wet, Vector256.Create(11.0));
+            record.Add(Vector256.Create(11.0), Vector256.Create(-0.05));
         }
 
-        var emerged = record.Fate(PlantRecord.Shares / 2, 0, 24 * 90, 10.0).EmergedHour / 24.0;
+        var emerged = record.Fate(0, PlantRecord.Shares / 2, 0, 24 * 90, 10.0).EmergedHour / 24.0;
         Assert.InRange(emerged, 0.75 * days, 1.25 * days);
     }
 }

@@ -20,18 +20,35 @@ public sealed class StandEnsembleTests
 
     private static readonly PlaceClimate Climate = PlaceClimate.FromHistory(Days(2000), Where);
 
-    private static readonly IReadOnlyList<SeasonForcing> Seasons = [.. Enumerable.Range(2000, 6).Select(Season)];
+    private static readonly PlaceSeasons Seasons = PlaceSeasons.From([.. Enumerable.Range(2000, 6).Select(Window)], Where, Climate, InputSet.Extremes, SoilHeatConstants.Shipped);
 
     [Fact]
     public void TheSameInputsGiveTheSameOutcomes()
     {
         var (a, b) = (Run(Ryegrass, Three), Run(Ryegrass, Three));
-        for (var season = 0; season < Seasons.Count; season++)
+        for (var season = 0; season < Seasons.Seasons.Count; season++)
         {
             for (var date = 0; date < Dates.Count; date++)
             {
                 Assert.Equal(a[season, date], b[season, date]);
             }
+        }
+    }
+
+    [Fact]
+    public void ASeasonComesOutTheSameWhicheverSeasonsRunBesideIt()
+    {
+        var together = Run(Ryegrass, Three);
+        for (var season = 0; season < Seasons.Seasons.Count; season++)
+        {
+            var single = PlaceSeasons.From([Window(2000 + season)], Where, Climate, InputSet.Extremes, SoilHeatConstants.Shipped);
+            var alone = Run(single, Ryegrass, Three);
+            for (var date = 0; date < Dates.Count; date++)
+            {
+                Assert.Equal(alone[0, date], together[season, date]);
+            }
+
+            Assert.Equal(alone.DryHours[0], together.DryHours[season]);
         }
     }
 
@@ -51,7 +68,7 @@ public sealed class StandEnsembleTests
     public void WateringNeverMakesTheSeedbedDrier()
     {
         var (rain, light) = (Run(Bluegrass, WateringRounds.RainOnly), Run(Bluegrass, Three));
-        Assert.All(Enumerable.Range(0, Seasons.Count), i => Assert.True(light.DryHours[i] <= rain.DryHours[i]));
+        Assert.All(Enumerable.Range(0, Seasons.Seasons.Count), i => Assert.True(light.DryHours[i] <= rain.DryHours[i]));
         Assert.All(rain.IrrigationMm, mm => Assert.Equal(0.0, mm));
         Assert.All(light.IrrigationMm, mm => Assert.True(mm > 100.0));
     }
@@ -90,15 +107,16 @@ public sealed class StandEnsembleTests
 
     private static WateringRounds Three => new([8, 12, 16], 1.5);
 
-    private static StandTable Run(GerminationTraits grass, WateringRounds watering) => StandEnsemble.Run(
-        Seasons, Climate, Where, new PatchConditions { Texture = SoilTexture.Loam, TurfShare = 0.4 }, SoilHeatConstants.Shipped.Column,
-        [new SownGrass(grass, 15000.0)], watering, Dates, new StandRule());
+    private static StandTable Run(GerminationTraits grass, WateringRounds watering) => Run(Seasons, grass, watering);
 
-    private static SeasonForcing Season(int year)
+    private static StandTable Run(PlaceSeasons seasons, GerminationTraits grass, WateringRounds watering) => StandEnsemble.Run(
+        seasons, new PatchConditions { Texture = SoilTexture.Loam, TurfShare = 0.4 }, [new SownGrass(grass, 15000.0)], watering, Dates, new StandRule());
+
+    private static SeasonWindow Window(int year)
     {
         var history = new WeatherHistory(Where, "invented", Days(year), [], []);
         var (first, last) = (new DateOnly(year, 6, 1), new DateOnly(year, 12, 10));
-        return SeasonForcing.From(SeasonWindow.Cut(history, year, first, first, last, Climate, Where.LatitudeDeg), Where, Climate, InputSet.Extremes, SoilHeatConstants.Shipped);
+        return SeasonWindow.Cut(history, year, first, first, last, Climate, Where.LatitudeDeg);
     }
 
     /// <summary>An invented year.</summary>
