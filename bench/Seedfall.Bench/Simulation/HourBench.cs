@@ -3,7 +3,6 @@ using Seedfall.Engine.Simulation;
 using Seedfall.Engine.Simulation.Ensemble;
 using Seedfall.Engine.Simulation.Forcing;
 using Seedfall.Engine.Simulation.Plant;
-using Seedfall.Engine.Weather;
 
 namespace Seedfall.Bench.Simulation;
 
