@@ -60,6 +60,8 @@ internal static class HostSetup
         });
         builder.Services.Configure<BrotliCompressionProviderOptions>(brotli => brotli.Level = CompressionLevel.Fastest);
         builder.Services.AddSingleton<StampedFiles>();
+        builder.Services.AddSingleton<IdleRest>();
+        builder.Services.AddHostedService(services => services.GetRequiredService<IdleRest>());
     }
 
     public static void AddStore(this WebApplicationBuilder builder)
@@ -76,6 +78,12 @@ internal static class HostSetup
 
     public static void UsePages(this WebApplication app)
     {
+        var rest = app.Services.GetRequiredService<IdleRest>();
+        app.Use((context, next) =>
+        {
+            rest.Woken();
+            return next(context);
+        });
         app.UseRouting();
         app.UseSizeLimits();
         app.UseAntiforgery();

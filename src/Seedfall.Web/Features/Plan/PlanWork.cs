@@ -23,7 +23,7 @@ public sealed record PlannedLawn(StoredLawn Stored, Choices Kept, Choices Asked,
 /// <summary>Plans lawns. A plan is a function of its inputs, so a plan made once is kept while those inputs are the same.</summary>
 internal sealed class PlanWork(IDbContextFactory<SeedfallDb> contexts, Writer writer, WeatherShelf shelf, TradeTables trade, TimeProvider clock, ILogger<PlanWork> log) : IDisposable
 {
-    private const int KeptPlans = 48;
+    private const int KeptPlans = 32;
     private readonly MemoryCache _plans = new(new MemoryCacheOptions { SizeLimit = KeptPlans });
     private readonly SemaphoreSlim _cores = new(2, 2);
 
