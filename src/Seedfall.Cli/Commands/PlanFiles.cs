@@ -20,7 +20,7 @@ internal static class PlanFiles
         output.Add("plan.json", PlanJson.Write(plan));
         output.Add("plan.html", pages[0]);
         output.Add("handout.html", pages[1]);
-        output.Add("season.ics", SeasonCalendar.Write(plan, now));
+        output.Add("season.ics", output.Earlier("season.ics") is { } earlier ? SeasonCalendar.Revise(plan, now, earlier) : SeasonCalendar.Write(plan, now));
         output.Add("materials.csv", MaterialsCsv.Write(plan));
         progress.Report(0.5);
         foreach (var (name, bytes) in new[] { "plan.pdf", "handout.pdf" }.Zip(await printed))

@@ -3,6 +3,8 @@ namespace Seedfall.Cli.Output;
 /// <summary>Files that appear together or not at all: written beside their place first, then moved.</summary>
 internal sealed class OutputFolder : IDisposable
 {
+    private const long MostEarlierBytes = 4L << 20;
+
     private readonly string _folder;
     private readonly string _making;
     private readonly List<string> _names = [];
@@ -27,6 +29,20 @@ internal sealed class OutputFolder : IDisposable
     }
 
     internal void Add(string name, string text) => Add(name, new System.Text.UTF8Encoding(encoderShouldEmitUTF8Identifier: false).GetBytes(text));
+
+    /// <summary>The text of a file that lies there from before, or null where there is none or it cannot be read.</summary>
+    internal string? Earlier(string name)
+    {
+        var file = new FileInfo(Path.Combine(_folder, name));
+        try
+        {
+            return file.Exists && file.Length <= MostEarlierBytes ? File.ReadAllText(file.FullName) : null;
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        {
+            return null;
+        }
+    }
 
     /// <summary>Moves everything to its place; a file of the same name is replaced.</summary>
     internal void Publish()

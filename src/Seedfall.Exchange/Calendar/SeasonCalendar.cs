@@ -1,3 +1,4 @@
+using System.Globalization;
 using System.Text;
 using Ical.Net;
 using Ical.Net.CalendarComponents;
@@ -36,8 +37,25 @@ public static class SeasonCalendar
         return Folding.Fold(new CalendarSerializer().SerializeToString(calendar) ?? "");
     }
 
+    /// <summary>
+    /// The calendar written again: unchanged entries stay as the earlier file has them, changed ones count their number up, work
+    /// no longer planned is cancelled. The same plan gives the earlier file back.
+    /// </summary>
+    /// <param name="plan">The plan.</param>
+    /// <param name="stamp">The instant the file is made.</param>
+    /// <param name="earlier">The file handed out before, whatever it holds.</param>
+    public static string Revise(RecoveryPlan plan, DateTimeOffset stamp, string earlier)
+    {
+        ArgumentNullException.ThrowIfNull(plan);
+        ArgumentNullException.ThrowIfNull(earlier);
+        var stampText = stamp.UtcDateTime.ToString("yyyyMMdd'T'HHmmss'Z'", CultureInfo.InvariantCulture);
+        return CalendarRevision.Of(Write(plan, stamp), earlier, Prefix(plan.LawnId, plan.Season), stampText);
+    }
+
     /// <summary>The id of a task's entry: the same whenever the plan is made again.</summary>
-    public static string Uid(string lawnId, int season, string taskId) => FormattableString.Invariant($"{lawnId}.{season}.{taskId}@seedfall.invalid");
+    public static string Uid(string lawnId, int season, string taskId) => $"{Prefix(lawnId, season)}{taskId}@seedfall.invalid";
+
+    private static string Prefix(string lawnId, int season) => FormattableString.Invariant($"{lawnId}.{season}.");
 
     private static CalendarEvent Entry(RecoveryPlan plan, PlanTask task, DateTimeOffset stamp, int sequence)
     {

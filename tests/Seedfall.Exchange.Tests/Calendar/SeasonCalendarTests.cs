@@ -39,6 +39,40 @@ public sealed class SeasonCalendarTests
     }
 
     [Fact]
+    public void The_same_plan_leaves_the_earlier_file_as_it_was()
+    {
+        var earlier = SeasonCalendar.Write(DemoPlan.Ordinary, Stamp);
+        Assert.Equal(earlier, SeasonCalendar.Revise(DemoPlan.Ordinary, Stamp.AddDays(3), earlier));
+    }
+
+    [Fact]
+    public void A_changed_plan_counts_up_what_changed_and_cancels_what_is_gone()
+    {
+        var (kept, moved, gone) = (Task("look.kept"), Task("look.moved"), Task("look.gone"));
+        var earlier = SeasonCalendar.Write(With(kept, moved, gone), Stamp);
+        var later = With(kept, moved with { Date = new DateOnly(2026, 9, 4), LastDate = new DateOnly(2026, 9, 4) });
+        var text = SeasonCalendar.Revise(later, Stamp.AddDays(1), earlier);
+        var events = ICalendar.Load(text)!.Events.ToDictionary(e => e.Uid!.Split('@')[0][(e.Uid.IndexOf("look.", StringComparison.Ordinal))..]);
+        Assert.Equal((0, Stamp.UtcDateTime, "CONFIRMED"), State(events["look.kept"]));
+        Assert.Equal((1, Stamp.UtcDateTime.AddDays(1), "CONFIRMED"), State(events["look.moved"]));
+        Assert.Equal((1, Stamp.UtcDateTime.AddDays(1), "CANCELLED"), State(events["look.gone"]));
+        Assert.Empty(events["look.gone"].Alarms);
+        Assert.Equal(new DateOnly(2026, 9, 4), events["look.moved"].Start!.Date);
+        Assert.Equal(text, SeasonCalendar.Revise(later, Stamp.AddDays(9), text));
+        Assert.All(text.Split("\r\n"), line => Assert.InRange(Encoding.UTF8.GetByteCount(line), 0, 75));
+
+        static (int Sequence, DateTime Stamp, string? Status) State(Ical.Net.CalendarComponents.CalendarEvent e) => (e.Sequence, e.DtStamp!.AsUtc, e.Status);
+    }
+
+    [Theory]
+    [InlineData("")]
+    [InlineData("not a calendar")]
+    [InlineData("BEGIN:VEVENT\r\nUID:other@x\r\nSEQUENCE:99999999999\r\nEND:VEVENT\r\n")]
+    [InlineData("BEGIN:VEVENT\r\nBEGIN:VEVENT\r\n")]
+    public void An_earlier_file_of_somebody_else_changes_nothing(string earlier) =>
+        Assert.Equal(SeasonCalendar.Write(DemoPlan.Ordinary, Stamp), SeasonCalendar.Revise(DemoPlan.Ordinary, Stamp, earlier));
+
+    [Fact]
     public void Lines_end_in_crlf_and_are_at_most_75_octets_without_a_torn_character()
     {
         // RFC 5545 section 3.1: lines of at most 75 octets without the line break, broken by CRLF and one space.

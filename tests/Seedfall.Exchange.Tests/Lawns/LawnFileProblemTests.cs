@@ -57,6 +57,16 @@ public sealed class LawnFileProblemTests
         Assert.DoesNotContain('\n', problem.ToString());
     }
 
+    [Fact]
+    public void What_no_lawn_can_have_is_told_with_its_place_in_the_file()
+    {
+        var result = Read(LawnText.Least.Replace("2400 sq ft", "0 sq ft", StringComparison.Ordinal));
+        var problem = Assert.Single(result.Problems);
+        Assert.Equal(7, problem.Line);
+        Assert.StartsWith("patches[0].shape", problem.Path, StringComparison.Ordinal);
+        Assert.True(problem.Column > 30);
+    }
+
     [Theory]
     [InlineData("NaN")]
     [InlineData("Infinity")]
