@@ -24,6 +24,7 @@ internal static class PlanCommand
         options.AddTo(command);
         command.SetAction((parsed, cancellation) => CommandTree.Guard(streams, async () =>
         {
+            var ready = Task.WhenAll(Task.Run(() => Trade.Tables, cancellation), PaperHtml.WarmUp());
             var asked = new PlanRequest(
                 InputFile.Lawn(parsed.GetValue(lawn)!),
                 new Choices { Season = parsed.GetValue(season), SeedDown = parsed.GetValue(seedDown), Today = parsed.GetValue(today) },
@@ -33,6 +34,7 @@ internal static class PlanCommand
             var history = InputFile.Weather(parsed.GetValue(weather)!, options.Of(parsed, asked.Lawn.Place), streams, cancellation).History!;
             SeasonDoor.Require(asked.Choices, history);
             var plan = RecoveryPlanner.Plan(asked.Lawn, asked.Choices, history, Trade.Tables);
+            await ready;
             var files = await PlanFiles.Write(plan, asked, printing, clock.GetUtcNow(), streams, cancellation);
             PlanSummary.Print(plan, files, parsed.GetValue(json), streams);
             return plan.Walls.Count > 0 ? ExitCode.Walled : ExitCode.Done;

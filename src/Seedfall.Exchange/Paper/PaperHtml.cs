@@ -33,6 +33,9 @@ public static class PaperHtml
         });
     }
 
+    /// <summary>Gets the renderer ready while something else is worked on; changes nothing.</summary>
+    public static Task WarmUp() => Task.Run(() => Page("", PaperSize.Letter, typeof(PaperSample), []));
+
     private static async Task<string> Page(string title, PaperSize size, Type body, Dictionary<string, object?> parameters)
     {
         await using var services = new ServiceCollection().BuildServiceProvider();
