@@ -14,7 +14,7 @@ internal sealed record CrossingForecast(double ThresholdF, IReadOnlyList<double>
 {
     private const int LeastMembers = 8;
     private const int LeastOtherObserved = 5;
-    private static readonly int[] Thresholds = [65, 60, 55];
+    private static readonly int[] Thresholds = [70, 65, 60, 55];
 
     /// <summary>
     /// Forecasts on a day of each measured season: weather as measured up to it, then each other year's weather from the

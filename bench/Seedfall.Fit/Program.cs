@@ -6,10 +6,13 @@ using Seedfall.Engine.Validation;
 using Seedfall.Fit;
 
 // Fits the constants of soil temperature and validates them on stations left out of the fit.
-//   dotnet run -c Release --project bench/Seedfall.Fit -- [STATIONS_DIR] [--date YYYY-MM-DD] [--keep-column]
-// Writes data/soil-heat.json, docs/validation/soil-left-out.json and the soil section of docs/validation.md; two minutes on
-// one core. --keep-column takes the column's numbers from the present data/soil-heat.json for every fit, for trying
+//   dotnet run -c Release --project bench/Seedfall.Fit -- [STATIONS_DIR] [--date YYYY-MM-DD] [--keep-column] [--choice]
+// Writes data/soil-heat.json, docs/validation/soil-left-out.json, the sections on soil temperature and on the choice of the
+// seed-down day in docs/validation.md, and their pictures; two minutes on one core. --choice writes the section on the
+// choice alone, with the shipped constants, in seconds. --keep-column takes the column's numbers from the present data/soil-heat.json for every fit, for trying
 // features; its errors are then not left out for the column, and nothing is written.
+const string Page = "docs/validation.md";
+const string Pictures = "docs/validation";
 var folder = args.FirstOrDefault(a => !a.StartsWith('-') && Directory.Exists(a))
     ?? Path.Combine(Environment.GetEnvironmentVariable("SEEDFALL_DATA") ?? throw new InvalidOperationException("SEEDFALL_DATA is not set and no folder was given"), "uscrn_daily");
 var dateAt = Array.IndexOf(args, "--date");
@@ -17,6 +20,13 @@ var date = dateAt >= 0 ? DateOnly.ParseExact(args[dateAt + 1], "yyyy-MM-dd", Cul
 var trial = args.Contains("--keep-column");
 
 var histories = StationFiles.Read(folder);
+Directory.CreateDirectory(Pictures);
+if (args.Contains("--choice"))
+{
+    ChoicePage.Write(Page, Pictures, histories);
+    return;
+}
+
 var fit = new LeftOutFit(histories, date, everyYears: 4, iterations: 7, trial ? SoilHeatConstants.Shipped.Column : null);
 var constants = fit.Without(null);
 Console.WriteLine(JsonSerializer.Serialize(constants.Column));
@@ -48,11 +58,11 @@ foreach (var (inputs, models) in new[] { (InputSet.Full, constants.Full), (Input
 
 if (!trial)
 {
-    Directory.CreateDirectory("docs/validation");
     File.WriteAllText("data/soil-heat.json", JsonSerializer.Serialize(constants, SoilHeatConstants.Json) + "\n");
     var stations = outcomes.ToDictionary(o => o.Key, o => o.Value.ToDictionary(s => s.Station, s => s.Methods.ToDictionary(m => m.Key, m => m.Value.Summary())));
-    File.WriteAllText("docs/validation/soil-left-out.json", JsonSerializer.Serialize(new { date, pooled = new { full = constants.Full.LeftOut, extremes = constants.Extremes.LeftOut }, stations }, SoilHeatConstants.Json) + "\n");
-    ValidationPage.Write("docs/validation.md", constants, outcomes.ToDictionary(o => o.Key, o => (IReadOnlyList<StationOutcome>)o.Value));
+    File.WriteAllText(Path.Combine(Pictures, "soil-left-out.json"), JsonSerializer.Serialize(new { date, pooled = new { full = constants.Full.LeftOut, extremes = constants.Extremes.LeftOut }, stations }, SoilHeatConstants.Json) + "\n");
+    ValidationPage.Write(Page, Pictures, constants, outcomes.ToDictionary(o => o.Key, o => (IReadOnlyList<StationOutcome>)o.Value));
+    ChoicePage.Write(Page, Pictures, histories);
 }
 
 static string Line(StationOutcome outcome) => string.Join(' ', outcome.Methods.Select(m => string.Create(CultureInfo.InvariantCulture, $"{m.Key} {m.Value.Summary()?.Rmse:F3}")));

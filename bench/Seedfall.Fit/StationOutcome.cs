@@ -5,6 +5,9 @@ using Seedfall.Engine.Weather;
 
 namespace Seedfall.Fit;
 
+/// <summary>One scored day of the product.</summary>
+internal readonly record struct ScoredDay(DateOnly Date, double ComputedC, double MeasuredC);
+
 /// <summary>Everything scored on one station left out of the fit, for one input set.</summary>
 internal sealed record StationOutcome(
     string Station,
@@ -13,7 +16,8 @@ internal sealed record StationOutcome(
     IReadOnlyDictionary<double, IReadOnlyList<SeasonCrossing>> Crossings,
     ErrorTally WithoutReadings,
     ErrorTally WithReadings,
-    IReadOnlyDictionary<int, IReadOnlyList<CrossingForecast>> ForecastsByIssueMonth)
+    IReadOnlyDictionary<int, IReadOnlyList<CrossingForecast>> ForecastsByIssueMonth,
+    IReadOnlyList<ScoredDay> Days)
 {
     /// <summary>Months on whose first day crossing dates are forecast.</summary>
     internal static IReadOnlyList<int> IssueMonths { get; } = [8, 9];
@@ -34,6 +38,7 @@ internal sealed record StationOutcome(
         var forecasts = IssueMonths.ToDictionary(
             m => m,
             m => inputs == InputSet.Full ? CrossingForecast.Of(station, constants, crossings, m, 1) : []);
-        return new StationOutcome(station.StationName, humid, SoilValidation.Tallies(trial), crossings, without, with, forecasts);
+        IReadOnlyList<ScoredDay> days = [.. trial.Days.Select((d, i) => (Day: d, i)).Where(x => trial.Use[x.i]).Select(x => new ScoredDay(x.Day.Date, trial.Methods.ProductC[x.i], x.Day.Soil5CmC!.Value))];
+        return new StationOutcome(station.StationName, humid, SoilValidation.Tallies(trial), crossings, without, with, forecasts, days);
     }
 }

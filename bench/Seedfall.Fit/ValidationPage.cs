@@ -4,31 +4,29 @@ using Seedfall.Engine.Simulation;
 using Seedfall.Engine.Simulation.Forcing;
 using Seedfall.Engine.Simulation.Heat;
 using Seedfall.Engine.Validation;
+using Seedfall.Fit.Plots;
 
 namespace Seedfall.Fit;
 
 /// <summary>Writes the soil temperature section of <c>docs/validation.md</c> and leaves the other sections alone.</summary>
 internal static class ValidationPage
 {
-    private const string Heading = "## Soil temperature at 5 cm";
+    internal const string Heading = "## Soil temperature at 5 cm";
 
-    internal static void Write(string file, SoilHeatConstants constants, IReadOnlyDictionary<InputSet, IReadOnlyList<StationOutcome>> outcomes)
+    internal static void Write(string file, string pictures, SoilHeatConstants constants, IReadOnlyDictionary<InputSet, IReadOnlyList<StationOutcome>> outcomes)
     {
-        var text = File.Exists(file) ? File.ReadAllText(file) : "# Validation\n\nWhat the program computes beside what was measured. Every section says how to rerun it.\n\n";
-        var start = text.IndexOf(Heading, StringComparison.Ordinal);
-        start = start < 0 ? text.Length : start;
-        var next = start < text.Length ? text.IndexOf("\n## ", start + Heading.Length, StringComparison.Ordinal) : -1;
-        var before = text[..start].TrimEnd() + "\n\n";
-        var after = next < 0 ? string.Empty : text[(next + 1)..];
-        File.WriteAllText(file, before + Section(constants, outcomes) + (after.Length > 0 ? "\n" + after : string.Empty));
+        var full = outcomes[InputSet.Full];
+        SoilPlots.ByStation(Path.Combine(pictures, "soil-by-station.svg"), full);
+        SoilPlots.Density(Path.Combine(pictures, "soil-density.svg"), full);
+        SoilPlots.BySeason(Path.Combine(pictures, "soil-by-season.svg"), full);
+        SoilPlots.Reliability(Path.Combine(pictures, "crossing-reliability.svg"), full);
+        PageSection.Write(file, Heading, Section(constants, outcomes));
     }
 
     private static string Section(SoilHeatConstants constants, IReadOnlyDictionary<InputSet, IReadOnlyList<StationOutcome>> outcomes)
     {
         var page = new StringBuilder();
         page.Append(CultureInfo.InvariantCulture, $"""
-            {Heading}
-
             Fitted {constants.Fitted:yyyy-MM-dd}. Daily mean soil temperature at 5 cm, August to November, {constants.Stations.Count} stations of the U.S. Climate
             Reference Network, soil probes 2009 to 2023. Each station is scored with everything (estimates, column, regression, product)
             fitted without it; the column's numbers without a station are one Gauss-Newton step from the optimum over all stations, the
@@ -83,7 +81,7 @@ internal static class ValidationPage
             page.Append(CultureInfo.InvariantCulture, $"| {outcome.Station}{(outcome.Humid ? " (h)" : "")} | {p.N} | {e[SoilScoreMethods.Column]!.Rmse:F2} | {p.Rmse:F2} ({p.Bias:+0.00;-0.00}) | {e[SoilScoreMethods.Regression]!.Rmse:F2} | {e[SoilScoreMethods.Air7]!.Rmse:F2} | {e[SoilScoreMethods.Climatology]?.Rmse:F2} | {q.Rmse:F2} ({q.Bias:+0.00;-0.00}) |\n");
         }
 
-        page.Append('\n');
+        page.Append("\n![Error by station and method](validation/soil-by-station.svg)\n\n![Computed and measured temperature, days by cells of one degree](validation/soil-density.svg)\n\n![Error and bias by half-month](validation/soil-by-season.svg)\n\n");
     }
 
     private static void Crossings(StringBuilder page, IReadOnlyDictionary<InputSet, IReadOnlyList<StationOutcome>> outcomes)
@@ -111,7 +109,7 @@ internal static class ValidationPage
             }
         }
 
-        page.Append("\nThe station's own measured years know the site; the product does not, so at a place without measurements no such rival exists.\n\n");
+        page.Append("\n![How often the date fell into the stated interval](validation/crossing-reliability.svg)\n\nBrier skill at or below 0 means that the chances of a date say no more than the usual dates do: so it is at 70 degF, and the program says it beside that date and leads with the chance of a stand; elsewhere the skill is small. The station's own measured years know the site; the product does not, so at a place without measurements no such rival exists.\n\n");
     }
 
     private static void Readings(StringBuilder page, IReadOnlyDictionary<InputSet, IReadOnlyList<StationOutcome>> outcomes)

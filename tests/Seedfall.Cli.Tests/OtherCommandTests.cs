@@ -59,4 +59,33 @@ public sealed class OtherCommandTests
         Assert.True(pooled.GetProperty("product").GetProperty("rmse").GetDouble() <= 1.35);
         Assert.True(pooled.GetProperty("product").GetProperty("rmse").GetDouble() <= pooled.GetProperty("regression").GetProperty("rmse").GetDouble());
     }
+
+    [Fact]
+    public async Task ValidateChoiceComparesRulesByStationAndPooled()
+    {
+        var data = Environment.GetEnvironmentVariable("SEEDFALL_DATA");
+        if (string.IsNullOrEmpty(data))
+        {
+            Assert.Skip("SEEDFALL_DATA is not set: measured stations are not there");
+        }
+
+        var run = await Run.Of("validate", "choice", Path.Combine(data, "uscrn_daily"), "--json");
+        Assert.Equal(0, run.ExitCode);
+        using var json = JsonDocument.Parse(run.Results);
+        Assert.Equal(["three-rounds", "one-round", "rain-only"], json.RootElement.EnumerateArray().Select(r => r.GetProperty("scene").GetString()));
+        var rules = json.RootElement[2].GetProperty("pooled").GetProperty("rules");
+        Assert.All(new[] { "seedfall", "soil70", "calendar", "hindsight" }, rule => Assert.InRange(rules.GetProperty(rule).GetProperty("success").GetDouble(), 0.3, 1.0));
+        Assert.Equal(20, json.RootElement[2].GetProperty("stations").GetArrayLength());
+
+        var words = await Run.Of("validate", "choice", Path.Combine(data, "uscrn_daily"));
+        Assert.Contains("rain-only: never watered", words.Results, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task ValidateChoiceWithoutItsFolderSaysSo()
+    {
+        var run = await Run.Of("validate", "choice", Path.Combine(Path.GetTempPath(), "there-is-no-such-folder"));
+        Assert.Equal(4, run.ExitCode);
+        Assert.Contains("no such folder", run.Remarks, StringComparison.Ordinal);
+    }
 }

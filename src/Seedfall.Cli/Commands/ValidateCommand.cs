@@ -12,7 +12,7 @@ namespace Seedfall.Cli.Commands;
 /// <summary><c>seedfall validate soil DIR</c>: the shipped soil temperature model against measuring stations, nothing refitted.</summary>
 internal static class ValidateCommand
 {
-    private static readonly JsonSerializerOptions Json = new() { WriteIndented = true, PropertyNamingPolicy = JsonNamingPolicy.CamelCase };
+    internal static readonly JsonSerializerOptions Json = new() { WriteIndented = true, PropertyNamingPolicy = JsonNamingPolicy.CamelCase };
 
     internal static Command Make(Streams streams)
     {
@@ -24,11 +24,11 @@ internal static class ValidateCommand
             Print(report, parsed.GetValue(json), streams.Results);
             return Task.FromResult(ExitCode.Done);
         }).Result);
-        return new Command("validate", "Hold the models against measured data.") { soil };
+        return new Command("validate", "Hold the models against measured data.") { soil, ValidateChoice.Make(streams) };
     }
 
     /// <summary>Every station that can be read; one that cannot is named and left out.</summary>
-    private static IReadOnlyList<WeatherHistory> Stations(DirectoryInfo folder, Streams streams)
+    internal static IReadOnlyList<WeatherHistory> Stations(DirectoryInfo folder, Streams streams)
     {
         if (!folder.Exists)
         {
