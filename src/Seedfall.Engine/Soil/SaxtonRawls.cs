@@ -46,9 +46,14 @@ public static class SaxtonRawls
     /// <param name="organicMatter">Share of organic matter by mass.</param>
     public static SoilHydraulics Of(Fraction sand, Fraction clay, Fraction organicMatter)
     {
-        if (clay.Value > 0.6 || sand.Value + clay.Value > 1.0 + 1e-9)
+        if (sand.Value + clay.Value > 1.0 + 1e-9)
         {
-            throw new ArgumentOutOfRangeException(nameof(clay), clay, "at most 60 % clay, and sand and clay together at most 100 %");
+            throw new ArgumentOutOfRangeException(nameof(clay), clay, FormattableString.Invariant($"sand and clay together exceed 100 % (sand {sand.Percent:0.#} %, clay {clay.Percent:0.#} %)"));
+        }
+
+        if (clay.Value > 0.6)
+        {
+            throw new ArgumentOutOfRangeException(nameof(clay), clay, "at most 60 % clay");
         }
 
         if (organicMatter.Value > 0.08)

@@ -19,35 +19,46 @@ public static class MeasuredSoil
     /// <summary>For each day whether it is scored: in season, believable, and not part of a run of a stuck probe.</summary>
     public static bool[] ScoredDays(IReadOnlyList<WeatherDay> days, double latitudeDeg, out int stuck)
     {
-        var scored = new bool[days.Count];
+        bool[] scored = [.. days.Select(day => Scored(day, latitudeDeg))];
         stuck = 0;
-        var runStart = 0;
-        for (var d = 0; d < days.Count; d++)
+        foreach (var run in StuckRuns(days))
         {
-            if (days[d].Soil5CmC is null || days[d].Soil5CmC != days[runStart].Soil5CmC)
+            for (var d = run.First; d <= run.Last; d++)
             {
-                runStart = d;
-            }
-
-            scored[d] = Scored(days[d], latitudeDeg);
-            if (d - runStart + 1 >= StuckDays && Math.Abs(days[d].Soil5CmC!.Value) > 1.0)
-            {
-                stuck += Clear(scored, d - runStart + 1 == StuckDays ? runStart : d, d);
+                stuck += scored[d] ? 1 : 0;
+                scored[d] = false;
             }
         }
 
         return scored;
     }
 
-    private static int Clear(bool[] scored, int first, int last)
+    /// <summary>Runs of days on which a probe stood at one value, by the days' indices. Near freezing soil does hold still, so there none counts.</summary>
+    public static IReadOnlyList<StuckRun> StuckRuns(IReadOnlyList<WeatherDay> days)
     {
-        var cleared = 0;
-        for (var d = first; d <= last; d++)
+        var runs = new List<StuckRun>();
+        for (var first = 0; first < days.Count;)
         {
-            cleared += scored[d] ? 1 : 0;
-            scored[d] = false;
+            var next = first + 1;
+            while (next < days.Count && days[first].Soil5CmC is { } value && days[next].Soil5CmC == value)
+            {
+                next++;
+            }
+
+            if (next - first >= StuckDays && days[first].Soil5CmC is { } stood && Math.Abs(stood) > 1.0)
+            {
+                runs.Add(new StuckRun(first, next - 1, stood));
+            }
+
+            first = next;
         }
 
-        return cleared;
+        return runs;
     }
 }
+
+/// <summary>Days on which a probe stood still.</summary>
+/// <param name="First">Index of the first day.</param>
+/// <param name="Last">Index of the last.</param>
+/// <param name="ValueC">Where it stood, degC.</param>
+public readonly record struct StuckRun(int First, int Last, double ValueC);

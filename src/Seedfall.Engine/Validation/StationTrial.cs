@@ -23,7 +23,9 @@ public sealed record StationTrial(Place Place, IReadOnlyList<WeatherDay> Days, b
         var use = MeasuredSoil.ScoredDays(station.Days, place.LatitudeDeg, out var stuck);
         if (stuck > 0)
         {
-            notes.Add($"{stuck} days left out: the soil probe stood at one value for {MeasuredSoil.StuckDays} days or more");
+            var runs = MeasuredSoil.StuckRuns(station.Days).Select(run => FormattableString.Invariant(
+                $"{run.ValueC:0.##} degC from {station.Days[run.First].Date:yyyy-MM-dd} to {station.Days[run.Last].Date:yyyy-MM-dd}"));
+            notes.Add($"{stuck} days left out: the soil probe stood at one value for {MeasuredSoil.StuckDays} days or more ({string.Join("; ", runs)})");
         }
 
         if (!use.Contains(true))

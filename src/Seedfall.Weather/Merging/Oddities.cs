@@ -26,6 +26,7 @@ internal static class Oddities
             .Concat(Few(Stuck(days, "sun", d => d.SolarMJ > 0 ? d.SolarMJ : null, StuckDays)))
             .Concat(Few(Stuck(days, "mean humidity", d => d.HumidityMeanPct < 99.5 ? d.HumidityMeanPct : null, StuckDays)))
             .Concat(Few(Stuck(days, "wind", d => d.WindMs, StuckDays)))
+            .Concat(Few(Stuck(days, "soil temperature at 5 cm", d => Math.Abs(d.Soil5CmC ?? 0.0) > 1.0 ? d.Soil5CmC : null, StuckDays + 1)))
             .Concat(Few(Spikes(days)))
             .Concat(LeapDays(days))
             .Concat(MixedFormats(files));

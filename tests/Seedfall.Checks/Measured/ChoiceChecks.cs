@@ -1,7 +1,7 @@
 using Seedfall.Checks.Published;
+using Seedfall.Checks.Published.Trade;
 using Seedfall.Engine.Simulation;
 using Seedfall.Engine.Validation.Choice;
-using Seedfall.Exchange.Catalog;
 using Seedfall.Planning.Timing;
 using Seedfall.Weather;
 
@@ -20,7 +20,7 @@ public sealed class ChoiceChecks
     {
         var folder = Data.Path("uscrn_daily");
         var stations = StationFolders.Read(folder).Where(s => Sample.Contains(s.Name)).Select(s => s.History!).ToList();
-        var reports = ChoiceValidation.Score(stations, ChoiceScenes.All(Trade.Tables), ChoiceScenes.UsualDay, SoilHeatConstants.Shipped);
+        var reports = ChoiceValidation.Score(stations, ChoiceScenes.All(TradeData.Tables), ChoiceScenes.UsualDay, SoilHeatConstants.Shipped);
         Assert.Equal(["three-rounds", "one-round", "rain-only"], reports.Select(r => r.Scene));
         foreach (var report in reports)
         {

@@ -1,4 +1,5 @@
 using CsCheck;
+using Seedfall.Engine.Simulation.Heat;
 using Seedfall.Engine.Soil;
 using Seedfall.Engine.Units;
 
@@ -31,8 +32,12 @@ public sealed class TextureTriangleTests
         Assert.True(Enum.IsDefined(TextureTriangle.ClassOf(Fraction.Of(Math.Min(a, b)), Fraction.Of(1 - Math.Max(a, b))))));
 
     [Fact]
-    public void MoreThanTheWholeIsRefused() =>
-        Assert.Throws<ArgumentOutOfRangeException>(() => TextureTriangle.ClassOf(Fraction.FromPercent(60), Fraction.FromPercent(50)));
+    public void MoreThanTheWholeIsRefusedByName()
+    {
+        var (sand, clay, organic) = (Fraction.FromPercent(60), Fraction.FromPercent(50), Fraction.FromPercent(2));
+        Action[] doors = [() => TextureTriangle.ClassOf(sand, clay), () => SaxtonRawls.Of(sand, clay, organic), () => _ = new SoilThermal(sand, clay, organic)];
+        Assert.All(doors, door => Assert.Contains("together exceed 100 %", Assert.Throws<ArgumentOutOfRangeException>(door).Message, StringComparison.Ordinal));
+    }
 
     [Fact]
     public void HydraulicsAreOrderedAndFiniteOverTheirRange() => Gen.Select(Gen.Double[0.0, 1.0], Gen.Double[0.02, 0.6], Gen.Double[0.5, 6.0]).Sample((sandShare, clay, organicPct) =>

@@ -29,8 +29,24 @@ public sealed class SoilValidationTests
     {
         var days = Days(5, (date, mean) => date is { Year: 2012, Month: 9, Day: >= 3 and <= 20 } ? 17.0 : mean);
         var report = SoilValidation.Score([new WeatherHistory(Somewhere, "invented", days, [], [])], SoilHeatConstants.Shipped);
-        Assert.Contains("18 days left out", Assert.Single(report.Stations[0].Notes), StringComparison.Ordinal);
+        var note = Assert.Single(report.Stations[0].Notes);
+        Assert.Contains("18 days left out", note, StringComparison.Ordinal);
+        Assert.Contains("17 degC from 2012-09-03 to 2012-09-20", note, StringComparison.Ordinal);
         Assert.Equal((5 * 122) - 18, report.Pooled.Methods[SoilScoreMethods.Product].N);
+    }
+
+    [Fact]
+    public void SoilThatHoldsStillAtFreezingOrForLessThanAWeekIsNotStuck()
+    {
+        var days = Days(2, (date, mean) => date switch
+        {
+            { Year: 2010, Month: 11 } => 0.2,
+            { Year: 2011, Month: 9, Day: <= 6 } => 17.0,
+            { Year: 2011, Month: 10, Day: <= 9 } => date.Day == 5 ? null : 12.0,
+            _ => mean,
+        });
+        Assert.Empty(MeasuredSoil.StuckRuns(days));
+        Assert.Equal((2 * 122) - 1, MeasuredSoil.ScoredDays(days, 42.0, out _).Count(used => used));
     }
 
     [Fact]

@@ -80,6 +80,14 @@ public sealed class GapTests
     }
 
     [Fact]
+    public void A_stuck_soil_probe_is_flagged_with_its_dates()
+    {
+        var lines = Enumerable.Range(1, 8).Select(d => UscrnDay(FormattableString.Invariant($"202609{d:00}"), 20 + d, 10 + d, d)).ToArray();
+        Assert.Contains(Good(Lines(lines)).Report!.Notes, n => n.StartsWith("The soil temperature at 5 cm is 19.3 on 8 days from 2026-09-01: the sensor may have been stuck", StringComparison.Ordinal));
+        Assert.DoesNotContain(Good(Lines(lines[..6])).Report!.Notes, n => n.Contains("soil temperature", StringComparison.Ordinal));
+    }
+
+    [Fact]
     public void What_is_missing_for_a_plan_is_said()
     {
         var assumed = Good(UscrnDailyLine).Report!.Assumptions;

@@ -44,6 +44,12 @@ internal sealed class HeatLanes
     /// <summary>Temperature of a layer, counted from the top, degC.</summary>
     internal Lanes LayerC(int layer) => _layers[layer].C;
 
+    /// <summary>Heat the last hour's surface gave to the soil: through the skin, and sun that passed the canopy, W m-2.</summary>
+    internal Lanes EnteredWm2 { get; private set; }
+
+    /// <summary>Heat a layer took up per degree in the last hour, freezing included, W m-2 K-1.</summary>
+    internal Lanes InertiaWm2K(int layer) => _layers[layer].InertiaWm2K;
+
     /// <summary>Begins anew from the usual year of the place, every layer at field capacity.</summary>
     /// <param name="climate">The usual year.</param>
     /// <param name="seasonRad">Where in the year each column begins.</param>
@@ -102,6 +108,7 @@ internal sealed class HeatLanes
         var through = conductance / (conductance + balance.SlopeWm2K);
         Solve((through * drive) + balance.PenetratingWm2, through * balance.SlopeWm2K);
         SkinC = (drive + (conductance * _layers[0].C)) / (conductance + balance.SlopeWm2K);
+        EnteredWm2 = drive - (balance.SlopeWm2K * SkinC) + balance.PenetratingWm2;
         return balance.LatentWm2(SkinC - about) * (HeatColumn.StepS / LatentJkg);
     }
 

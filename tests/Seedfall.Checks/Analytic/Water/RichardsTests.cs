@@ -62,6 +62,25 @@ public sealed class RichardsTests
         Assert.InRange(balance, 1.0 - 1e-4, 1.0 + 1e-4);
     }
 
+    [Theory]
+    [InlineData(true)]
+    [InlineData(false)]
+    public void HalvingTheStepHalvesTheErrorInBothCases(bool first)
+    {
+        // Against a far finer step on the same cells, so that only the step counts: the solver is first order in time.
+        RichardsColumn Run(double seconds) => first
+            ? Infiltrate(Celia1, 40.0, 40, -61.5, -20.7, -61.5, 0.1, seconds / 3600.0).Column
+            : Infiltrate(Celia2, 100.0, 50, -1000.0, -75.0, -1000.0, 6.0, seconds / 3600.0).Column;
+        var (step, fine) = first ? (6.0, Run(0.1)) : (60.0, Run(2.0));
+        double Error(double seconds)
+        {
+            var column = Run(seconds);
+            return Math.Sqrt(Enumerable.Range(0, column.HeadCm.Length).Sum(i => Math.Pow(column.WaterContent(i) - fine.WaterContent(i), 2.0)));
+        }
+
+        Assert.InRange(Math.Log2(Error(step) / Error(0.5 * step)), 0.8, 1.25);
+    }
+
     [Fact]
     public void AnyRainKeepsItsWater()
     {

@@ -87,6 +87,18 @@ public sealed class StandEnsembleTests
     {
         var error = Assert.Throws<ArgumentOutOfRangeException>(() => new SeasonSimulation(new PatchConditions { SeedDepthMm = 120.0 }, SoilHeatConstants.Shipped.Column, [Ryegrass], 200));
         Assert.Equal("SeedDepthMm", error.ParamName);
+        (PatchConditions Ground, string Name)[] impossible =
+        [
+            (new PatchConditions { SeedDepthMm = -1.0 }, nameof(PatchConditions.SeedDepthMm)),
+            (new PatchConditions { SeedDepthMm = double.NaN }, nameof(PatchConditions.SeedDepthMm)),
+            (new PatchConditions { TurfShare = 1.2 }, nameof(PatchConditions.TurfShare)),
+            (new PatchConditions { ShadeShare = -0.1 }, nameof(PatchConditions.ShadeShare)),
+            (new PatchConditions { MulchCover = 3.0 }, nameof(PatchConditions.MulchCover)),
+            (new PatchConditions { MulchKgM2 = 50.0 }, nameof(PatchConditions.MulchKgM2)),
+            (new PatchConditions { SlopePercent = 400.0 }, nameof(PatchConditions.SlopePercent)),
+        ];
+        Assert.All(impossible, one => Assert.Equal(one.Name, Assert.Throws<ArgumentOutOfRangeException>(one.Ground.Sound).ParamName));
+        Assert.Equal("DepthMm", Assert.Throws<ArgumentOutOfRangeException>(() => Run(Ryegrass, new WateringRounds([8], -2.0))).ParamName);
         Assert.Throws<ArgumentOutOfRangeException>(() => Run(Ryegrass, new WateringRounds([25], 1.0)));
     }
 

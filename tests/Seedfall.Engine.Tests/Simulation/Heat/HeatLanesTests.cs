@@ -48,6 +48,39 @@ public sealed class HeatLanesTests
     }
 
     [Fact]
+    public void EveryHourStoresTheHeatThatEnteredInEveryLane()
+    {
+        // Conservation: 1e-9 of what moved, for random soils and weather, freezing and sudden swings included.
+        var hour = Gen.Select(Gen.Double[-25, 38], Gen.Double[0.05, 1.0], Gen.Double[0, 900], Gen.Double[0, 8], Gen.Double[0.05, 0.44]);
+        var soils = Gen.Select(Gen.Double[0.05, 0.9], Gen.Double[0.05, 0.55], Gen.Double[0.0, 0.06]);
+        Gen.Select(soils, hour.Array[60], Gen.Double[0, 1], Gen.Double[0, 0.9], Gen.Double[0, 1.5]).Sample((texture, hours, canopy, shade, cover) =>
+        {
+            var soil = new SoilThermal(Fraction.Of(Math.Min(texture.Item1, 1.0 - texture.Item2)), Fraction.Of(texture.Item2), Fraction.Of(texture.Item3));
+            var four = new HeatLanes(Parameters, soil, PressureKPa);
+            four.Start(Climate, [3.0, 3.5, 4.0, 5.5]);
+            for (var h = 0; h < hours.Length; h++)
+            {
+                if (h % 6 == 0)
+                {
+                    four.SetMoisture([.. Enumerable.Repeat(Vector256.Create(hours[h].Item5), HeatColumn.RootLayers)]);
+                }
+
+                var before = Enumerable.Range(0, HeatColumn.LayerCount).Select(four.LayerC).ToArray();
+                Step(four, [], hours, h, canopy, shade, cover);
+                var (stored, moved) = (Vector256<double>.Zero, Vector256.Abs(four.EnteredWm2));
+                for (var i = 0; i < before.Length; i++)
+                {
+                    var layer = four.InertiaWm2K(i) * (four.LayerC(i) - before[i]);
+                    (stored, moved) = (stored + layer, moved + Vector256.Abs(layer));
+                }
+
+                var residual = Vector256.Abs(stored - four.EnteredWm2);
+                Assert.True(Vector256.LessThanAll(residual, 1e-9 * (moved + Vector256.Create(100.0))), $"{residual} W m-2 of {moved}");
+            }
+        }, iter: 100);
+    }
+
+    [Fact]
     public void ReferenceGroundFollowsTheSingleRun()
     {
         var days = Enumerable.Range(0, 4).Select(lane => Enumerable.Range(0, 230).Select(i =>
@@ -93,7 +126,7 @@ public sealed class HeatLanesTests
             SnowShare = Vector256.Create(0.2),
         });
         var ground = new GroundSurface { CanopyShare = canopy, ShadeShare = shade, WaterSupply = 0.7, SoilResistanceSm = 80.0, SoilAlbedo = 0.15, CoverResistanceM2KW = cover, SnowShare = 0.2 };
-        for (var lane = 0; lane < 4; lane++)
+        for (var lane = 0; lane < single.Length; lane++)
         {
             single[lane].Step(weather[lane], ground);
             Assert.Equal(single[lane].SkinC, four.SkinC.GetElement(lane), 1e-7);
