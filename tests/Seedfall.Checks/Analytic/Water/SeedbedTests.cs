@@ -34,20 +34,36 @@ public sealed class SeedbedTests
 
     [Theory]
     [InlineData(SoilTexture.SandyLoam)]
+    [InlineData(SoilTexture.SandyClayLoam)]
     [InlineData(SoilTexture.Loam)]
     [InlineData(SoilTexture.SiltLoam)]
+    [InlineData(SoilTexture.Silt)]
     [InlineData(SoilTexture.ClayLoam)]
+    [InlineData(SoilTexture.SiltyClayLoam)]
+    [InlineData(SoilTexture.SandyClay)]
+    [InlineData(SoilTexture.SiltyClay)]
+    [InlineData(SoilTexture.Clay)]
     public void TenDaysOfDryingStayWithinRitchiesSoils(SoilTexture texture)
     {
         // Ritchie 1972, Water Resour. Res. 8:1204 (coefficients from memory, common practice): ten days at 4.5 to 5 mm/d
         // take 15.9 mm (Plainfield sand) to 26 mm (Adelanto clay loam).
         var drying = DryingSeedbed.CumulativeEvaporationMm(SeedbedSoil.For(texture), 10);
-        Assert.InRange(drying[9], 15.0, 26.0);
+        Assert.InRange(drying[9], 15.8, 26.0);
     }
 
     [Theory]
+    // FAO-56 table 19, total evaporable water of 0.10 m (from memory, common practice). Ritchie's Plainfield sand lost 15.9 mm:
+    // the two disagree on sands, and the scheme holds the lower.
+    [InlineData(SoilTexture.Sand, 6.0, 12.0)]
+    [InlineData(SoilTexture.LoamySand, 9.0, 14.0)]
+    public void SandsDryAsFarAsTheirEvaporableWater(SoilTexture texture, double leastMm, double mostMm) =>
+        Assert.InRange(DryingSeedbed.CumulativeEvaporationMm(SeedbedSoil.For(texture), 10)[9], leastMm, mostMm);
+
+    [Theory]
+    [InlineData(SoilTexture.Sand)]
     [InlineData(SoilTexture.LoamySand)]
     [InlineData(SoilTexture.SandyLoam)]
+    [InlineData(SoilTexture.SandyClayLoam)]
     [InlineData(SoilTexture.Loam)]
     [InlineData(SoilTexture.SiltLoam)]
     [InlineData(SoilTexture.ClayLoam)]
