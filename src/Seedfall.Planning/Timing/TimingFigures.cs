@@ -8,16 +8,16 @@ internal static class TimingFigures
 {
     internal static IReadOnlyList<Figure> For(TimingFacts facts) =>
     [
+        .. SeedDownFigures(facts),
         .. Middle(facts, "timing.soil70", "Soil at 2 in falls to 70 degF for good", facts.CoolDays, 0.5, "5-day mean soil temperature at 2 in at or below 70 degF and held for three days", Flat),
         .. Middle(facts, "timing.frost32", "First 32 degF night", facts.Frost32Days, 0.5, "first night at or below 32 degF", null),
         .. Middle(facts, "timing.frost28", "First 28 degF night", facts.Frost28Days, 0.5, "first night at or below 28 degF", null),
         .. Middle(facts, "timing.frost28.early", "First 28 degF night, one autumn in ten", facts.Frost28Days, 0.1, "first night at or below 28 degF", null),
-        .. SeedDownFigures(facts),
         .. facts.Simulated?.ChoiceFigures() ?? [],
         .. GrowingDays(facts),
     ];
 
-    private const string Flat = "Late-summer soil lingers near 70 degF: this date differs by about ten days between years and opens no window by itself.";
+    private const string Flat = "Late-summer soil lingers near 70 degF: this date differs by about ten days between years, and forecasts of it had no skill over the usual dates at measuring stations (docs/validation.md). Go by the chance of a stand; this date opens no window by itself.";
 
     private static IEnumerable<Figure> Middle(
         TimingFacts facts, string id, string label, DateChances? days, double share, string what, string? note)

@@ -214,6 +214,15 @@ public sealed class SeasonTimingTests
     }
 
     [Fact]
+    public void TheChanceLeadsAndTheDateWithoutSkillSaysSo()
+    {
+        var timing = Invented.Time(Invented.Weather).Value!;
+
+        Assert.Equal("timing.chance", timing.Figures[0].Id);
+        Assert.Contains("no skill", timing.Figures.Single(f => f.Id == "timing.soil70").Working.Note!, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void FarWeatherIsSaid()
     {
         var lawn = Invented.Lawn(new Engine.Weather.Place(41.5, -89.0, 200.0));

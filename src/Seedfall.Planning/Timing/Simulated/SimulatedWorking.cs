@@ -62,7 +62,7 @@ internal static class SimulatedWorking
 
     private static Figure Share(string id, string label, double share, string formula, int seasons) => new(
         id, label, QuantityKind.Chance, ChanceCurves.WholePercent(share), new Working(
-            formula, [new("n", "past seasons simulated", seasons, "")], Source, Sureness.Assumed, "Both are judged by the same simulation, so they compare dates, not the simulation with the field."));
+            formula, [new("n", "past seasons simulated", seasons, "")], Source, Sureness.Assumed, "Both are judged by the same simulation, so they compare dates, not the simulation with the field. The same beside thermometer and calendar at measuring stations: docs/validation.md."));
 
     private static string Note(SeasonScene scene)
     {
