@@ -60,7 +60,7 @@ public class EnsembleBench
     [Benchmark]
     public StandTable NextPatch() => Run(_seasons!);
 
-    private StandTable Run(PlaceSeasons seasons) =>
+    internal StandTable Run(PlaceSeasons seasons) =>
         StandEnsemble.Run(seasons, Patch, Sown, Rounds, new CandidateDays(SpinUpDays, Dates), new StandRule());
 
     private PlaceSeasons Prepare()

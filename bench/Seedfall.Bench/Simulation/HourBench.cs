@@ -15,7 +15,7 @@ namespace Seedfall.Bench.Simulation;
 public class HourBench
 {
     private const int SeasonDays = 202;
-    private const int Hours = 4 * 24 * 172;
+    internal const int Hours = 4 * 24 * 172;
 
     private PlaceSeasons? _seasons;
 
