@@ -53,6 +53,21 @@ public sealed class StandEnsembleTests
     }
 
     [Fact]
+    public void TheHourLoopAllocatesNothing()
+    {
+        var simulation = new SeasonSimulation(new PatchConditions(), SoilHeatConstants.Shipped.Column, [Ryegrass, Bluegrass], 190);
+        long Bytes(int days)
+        {
+            var before = GC.GetAllocatedBytesForCurrentThread();
+            simulation.Run(Seasons.Groups[0], Climate, Three, 45, 20, days);
+            return GC.GetAllocatedBytesForCurrentThread() - before;
+        }
+
+        // Code compiled in haste may box until the finished code replaces it; an hour loop that allocated would cost thrice the bytes every time.
+        Assert.Contains(Enumerable.Range(0, 1000), _ => Bytes(60) == Bytes(180));
+    }
+
+    [Fact]
     public void SeedPutDownTooLateNeverStands()
     {
         var table = Run(Bluegrass, Three);
