@@ -20,7 +20,7 @@ internal static class ChoicePlots
         IReadOnlyList<Dot> Dots(ChoiceScore score) => [.. Rules.Reverse().Select(r => new Dot(r.Mark, score.Rules[r.Rule].Success, score.Rules[r.Rule].StandardError))];
         DotRows.Save(
             file,
-            $"Autumns with a stand, by who chose the day: {report.Text}",
+            $"Autumns with a stand, by who chose the day: {report.Scene.Replace('-', ' ')}",
             "Share of past seasons with an established stand by station and rule; Seedfall's day chosen without the season.",
             [.. Rules.Select(r => (r.Mark, r.Name))],
             [
