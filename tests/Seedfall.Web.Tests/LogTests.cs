@@ -18,7 +18,7 @@ public sealed class LogTests : IDisposable
         Assert.Contains("Soil 75 °F at 2 in", App.Words(await _app.Get(lawn + "/log")), StringComparison.Ordinal);
         var plan = App.Words(await _app.Get(lawn));
         Assert.Contains("What the field taught", plan, StringComparison.Ordinal);
-        Assert.Contains("Your soil, against the computed", plan, StringComparison.Ordinal);
+        Assert.Contains("Your soil warmer than computed", plan, StringComparison.Ordinal);
     }
 
     [Fact]

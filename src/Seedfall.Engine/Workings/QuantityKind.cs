@@ -57,7 +57,7 @@ public enum QuantityKind
     /// <summary>Temperature [degC].</summary>
     Temperature,
 
-    /// <summary>Difference between two temperatures [degC], shown with its sign.</summary>
+    /// <summary>Difference between two temperatures [degC].</summary>
     TemperatureDifference,
 
     /// <summary>Speed [m/s].</summary>

@@ -33,7 +33,7 @@ internal static class LearnedFigures
         }
 
         var last = readings[^1].Date;
-        yield return new Figure("learned.soil.bias", "Your soil, against the computed", QuantityKind.TemperatureDifference, corrected.Bias.AtC(last), new Working(
+        yield return new Figure("learned.soil.bias", "Your soil warmer than computed, by", QuantityKind.TemperatureDifference, corrected.Bias.AtC(last), new Working(
             "b = e^(-d / 20) b, then b + K (read - computed - b) at each reading; K from the spreads of place, thermometer and reading",
             [
                 new("n", "readings", readings.Count, ""),
@@ -41,7 +41,7 @@ internal static class LearnedFigures
             ],
             Soil,
             Sureness.Measured,
-            string.Create(CultureInfo.InvariantCulture, $"As of {FigureText.DateText(last)}; it fades by two thirds in 20 days, because a place's offset changes with the season. Watering, shade and cover of the spot are allowed for where known.")));
+            string.Create(CultureInfo.InvariantCulture, $"Below zero means cooler. As of {FigureText.DateText(last)}; it fades by two thirds in 20 days, because a place's offset changes with the season. Watering, shade and cover of the spot are allowed for where known.")));
         foreach (var figure in Skill("learned.soil", "readings", QuantityKind.TemperatureDifference, [.. readings.Where(r => r.Used).Select(r => (r.ReadC - r.ComputedC, r.ReadC - r.ExpectedC))], Soil))
         {
             yield return figure;
