@@ -2,6 +2,7 @@ using Seedfall.Engine.Weather;
 using Seedfall.Engine.Workings;
 using Seedfall.Planning.Ground;
 using Seedfall.Planning.Judgment;
+using Seedfall.Planning.Judgment.Survey;
 using Seedfall.Planning.Materials;
 using Seedfall.Planning.Plan.Tasks;
 using Seedfall.Planning.Rules;
@@ -22,6 +23,7 @@ public static class RecoveryPlanner
     public static RecoveryPlan Plan(Lawn lawn, Choices choices, WeatherHistory weather, TradeTables tables)
     {
         RequireSound(lawn, tables);
+        lawn = SurveyedPatch.Of(lawn);
         var ground = PatchGround.Summarize(lawn);
         var patches = ground.Value!;
         var seed = SeedPlanning.Plan(lawn, choices, tables, patches);
