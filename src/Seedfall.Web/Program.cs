@@ -2,6 +2,7 @@ using Seedfall.Web.Features.Lawns;
 using Seedfall.Web.Features.Plan;
 using Seedfall.Web.Features.TakeAway;
 using Seedfall.Web.Features.TakeOn;
+using Seedfall.Web.Features.WalkOver;
 using Seedfall.Web.Features.Weather;
 using Seedfall.Web.Host;
 
@@ -18,6 +19,7 @@ app.UseCompressedFiles();
 app.UsePages();
 app.MapLawns();
 app.MapTakeOn();
+app.MapWalkOver();
 app.MapWeather();
 app.MapPlan();
 app.MapTakeAway();

@@ -3,6 +3,7 @@ using Seedfall.Web.Features.Lawns;
 using Seedfall.Web.Features.Plan;
 using Seedfall.Web.Features.TakeAway;
 using Seedfall.Web.Features.TakeOn;
+using Seedfall.Web.Features.WalkOver;
 using Seedfall.Web.Features.Weather;
 
 namespace Seedfall.Web.Host;
@@ -15,6 +16,7 @@ internal static class FeatureSetup
         builder.Services.AddSingleton(_ => Trade.Tables);
         builder.Services.AddSingleton<LawnBook>();
         builder.Services.AddSingleton<LeafWork>();
+        builder.Services.AddSingleton<WalkWork>();
         builder.Services.AddSingleton<WeatherShelf>();
         builder.Services.AddSingleton<PlanWork>();
         builder.Services.AddSingleton<Desk>();
