@@ -89,7 +89,7 @@ function addTapper(form: HTMLFormElement): void {
   show();
 }
 
-const form = document.querySelector<HTMLFormElement>("form.walk-form");
+const form = document.querySelector<HTMLFormElement>("form.leaf[data-step]");
 if (form) {
   for (const input of form.querySelectorAll<HTMLInputElement>("input[inputmode=numeric]")) addSteps(input);
   if (form.dataset["step"] === "quadrats") addTapper(form);
