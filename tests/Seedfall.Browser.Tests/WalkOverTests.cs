@@ -66,6 +66,8 @@ public sealed class WalkOverTests(RunningApp app)
             await tapper.GetByRole(AriaRole.Button, new() { Name = "Take the last tap back" }).ClickAsync();
             Assert.Equal("3", await page.GetByLabel("Points on living turf", new() { Exact = true }).InputValueAsync());
             Assert.Equal("1", await page.GetByLabel("Points on weeds", new() { Exact = true }).InputValueAsync());
+            await page.ReloadAsync();
+            await Assertions.Expect(page.GetByRole(AriaRole.Region, new() { Name = "Count by tapping" }).GetByRole(AriaRole.Status)).ToHaveTextAsync("4 of 25 points, 3 alive.");
             await page.GetByRole(AriaRole.Button, new() { Name = "One more: Points on living turf" }).ClickAsync();
             Assert.Equal("4", await page.GetByLabel("Points on living turf", new() { Exact = true }).InputValueAsync());
         }

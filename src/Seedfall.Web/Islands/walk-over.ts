@@ -43,8 +43,10 @@ function addTapper(form: HTMLFormElement): void {
   const [points, living, weeds] = [field("points"), field("living"), field("weeds")];
   if (!points || !living || !weeds) return;
 
-  const taps: Tap[] = [];
-  let told = false;
+  // Kept in this tab until the throw is saved, so that a phone that slept loses no tap.
+  const key = `walk ${location.pathname} ${document.querySelector(".throw")?.textContent ?? ""}`;
+  const taps: Tap[] = (sessionStorage.getItem(key) ?? "").split(" ").filter((t): t is Tap => t === "living" || t === "weeds" || t === "other");
+  let told = taps.includes("weeds");
   const box = document.createElement("section");
   box.className = "tapper";
   box.setAttribute("aria-label", "Count by tapping");
@@ -64,6 +66,7 @@ function addTapper(form: HTMLFormElement): void {
   const write = (): void => {
     living.value = String(taps.filter(t => t === "living").length);
     if (told) weeds.value = String(taps.filter(t => t === "weeds").length);
+    sessionStorage.setItem(key, taps.join(" "));
     show();
   };
   const tap = (what: Tap): void => {
@@ -86,7 +89,16 @@ function addTapper(form: HTMLFormElement): void {
   box.append(line, grid);
   form.querySelector(".group")?.before(box);
   points.addEventListener("input", show);
-  show();
+  for (const typed of [living, weeds]) {
+    typed.addEventListener("input", () => {
+      taps.length = 0;
+      sessionStorage.removeItem(key);
+      show();
+    });
+  }
+  form.addEventListener("submit", () => sessionStorage.removeItem(key));
+  if (taps.length > 0 && living.value === "") write();
+  else { taps.length = 0; show(); }
 }
 
 const form = document.querySelector<HTMLFormElement>("form.leaf[data-step]");

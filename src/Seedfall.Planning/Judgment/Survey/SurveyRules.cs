@@ -13,12 +13,21 @@ internal static class SurveyRules
     internal const int MostTufts = 100;
     internal const int MostDepths = 40;
 
+    /// <summary>24 in, a soil probe's length.</summary>
+    internal const double MostPushMm = 609.6;
+
+    /// <summary>6 in.</summary>
+    internal const double MostThatchMm = 152.4;
+
+    /// <summary>1/10 in and 12 in.</summary>
+    internal const double LeastCutMm = 2.54, MostCutMm = 304.8;
+
     internal static void Check(PatchSurvey survey, string path, Findings found)
     {
         found.Date($"{path}.walked", survey.Walked);
-        found.Range($"{path}.mown", survey.Mown?.Millimeters, 3.0, 300.0, "mm");
+        found.Range($"{path}.mown", survey.Mown?.Millimeters, LeastCutMm, MostCutMm, "mm");
         found.Range($"{path}.sun", survey.SunHours, 0.0, 16.0, "h");
-        found.Range($"{path}.moistureDepth", survey.MoistureDepth?.Millimeters, 0.0, 600.0, "mm");
+        found.Range($"{path}.moistureDepth", survey.MoistureDepth?.Millimeters, 0.0, MostPushMm, "mm");
         found.Once([.. survey.Signs.Select(s => s.ToString())], i => $"{path}.signs[{i}]", "sign");
         if (survey.Notes is { } notes)
         {
@@ -28,8 +37,8 @@ internal static class SurveyRules
         Quadrats(survey, path, found);
         Tugs(survey, path, found);
         Lifts(survey, path, found);
-        Depths(survey.Pushes, $"{path}.pushes", 600.0, found);
-        Depths(survey.Thatch, $"{path}.thatch", 150.0, found);
+        Depths(survey.Pushes, $"{path}.pushes", MostPushMm, found);
+        Depths(survey.Thatch, $"{path}.thatch", MostThatchMm, found);
         Weeds(survey, path, found);
     }
 

@@ -14,7 +14,7 @@ internal sealed class ArriveStep() : StepLeaf(WalkStep.Arrive, "arrive", "Arrive
     private static readonly ChoiceField<Onset> Began = new("began", "How did it begin?", SurveyWords.Onsets);
     private static readonly TicksField<WeatherBefore> Weather = new("weather", "Weather in the weeks before", SurveyWords.Weathers);
     private static readonly TicksField<PutOn> PutOns = new("puton", "Put on before it showed", SurveyWords.PutOns);
-    private static readonly QuantityField<Depth> Mown = new("mown", "Mown at", UnitChoices.Depth, Depth.FromMillimeters(3.0), Depth.FromMillimeters(300.0)) { Hint = "Height of cut." };
+    private static readonly QuantityField<Depth> Mown = new("mown", "Mown at", UnitChoices.Depth, Depth.FromMillimeters(2.54), Depth.FromMillimeters(304.8)) { Hint = "Height of cut." };
     private static readonly NumberField Sun = new("sun", "Direct sun on a clear day in early autumn", 0.0, 16.0, "hours");
 
     public override string Gist(PatchSurvey survey, UnitSystem system)

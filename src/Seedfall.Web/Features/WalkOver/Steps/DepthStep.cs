@@ -30,11 +30,11 @@ internal sealed class DepthStep : StepLeaf
 
     public static DepthStep Push() => new(
         WalkStep.Push, "push", "Push a screwdriver", "Push a 6 in (15 cm) screwdriver straight down with one hand, in several spots, and measure how far it goes. In dry soil it tells little: feel the soil too.",
-        "Spot", 600.0, s => s.Pushes, (s, depths) => s with { Pushes = depths });
+        "Spot", 609.6, s => s.Pushes, (s, depths) => s with { Pushes = depths });
 
     public static DepthStep Thatch() => new(
         WalkStep.Thatch, "thatch", "Measure the thatch", "Cut a plug and measure the brown, springy layer between the green and the soil, without squeezing it. Several plugs.",
-        "Plug", 150.0, s => s.Thatch, (s, depths) => s with { Thatch = depths });
+        "Plug", 152.4, s => s.Thatch, (s, depths) => s with { Thatch = depths });
 
     public override string Gist(PatchSurvey survey, UnitSystem system) => SurveyedPatch.MeanDepth(_get(survey)) is { } mean
         ? $"{WalkText.Depth(mean, system)} on average, {_get(survey).Count} {(_get(survey).Count == 1 ? _each : _each + "s").ToLowerInvariant()}"

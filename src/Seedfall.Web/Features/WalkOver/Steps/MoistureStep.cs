@@ -11,7 +11,7 @@ namespace Seedfall.Web.Features.WalkOver.Steps;
 internal sealed class MoistureStep() : StepLeaf(WalkStep.Moisture, "moisture", "Feel the soil", "Take soil from a hand’s breadth down, squeeze it in the palm, and let a drop of water fall on a dry piece.")
 {
     private static readonly ChoiceField<SoilFeel> Feel = new("feel", "How does it feel?", SurveyWords.Feels) { Blank = "Not felt" };
-    private static readonly QuantityField<Depth> Down = new("down", "Felt at", UnitChoices.Depth, Depth.Zero, Depth.FromMillimeters(600.0)) { Hint = "3 to 4 in (8 to 10 cm) is where roots drink." };
+    private static readonly QuantityField<Depth> Down = new("down", "Felt at", UnitChoices.Depth, Depth.Zero, Depth.FromInches(24.0)) { Hint = "3 to 4 in (8 to 10 cm) is where roots drink." };
     private static readonly ChoiceField<bool> Drop = new("drop", "A drop on a dry piece, after 5 seconds", SurveyWords.Drops) { Blank = "Not tried" };
 
     public override string Gist(PatchSurvey survey, UnitSystem system)
