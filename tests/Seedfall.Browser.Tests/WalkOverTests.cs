@@ -42,7 +42,7 @@ public sealed class WalkOverTests(RunningApp app)
         await Look(window, "walk-9-close", script);
         await Next(page, "Save, then name the weeds");
         await Look(window, "walk-10-weeds", script);
-        await Next(page, "Save, then sum up");
+        await Next(page, "Save and sum up");
 
         await SumUp(window, script);
         window.NoFaults();

@@ -12,8 +12,11 @@ namespace Seedfall.Planning.Judgment.Survey;
 /// <param name="More">Throws still needed for a range of plus or minus 5 points; 0 where it is narrow enough.</param>
 public sealed record CoverEstimate(double Share, double Low, double High, double StandardError, int Throws, int Points, int More)
 {
-    /// <summary>Spread between throws taken where there is only one, as a share: common practice, no source read.</summary>
+    /// <summary>Spread between throws taken before any is known, as a share, at half cover; less toward none and all, as sqrt(4 c (1 - c)). Common practice, no source read.</summary>
     public const double AssumedSpread = 0.15;
+
+    /// <summary>What the assumed spread counts for beside the spread seen, degrees of freedom; Seedfall's own.</summary>
+    public const int AssumedWorth = 3;
 
     /// <summary>Error of a cover measured on one photograph, as a share: what the photograph measure is held to.</summary>
     public const double PhotoError = 0.035;
@@ -22,9 +25,10 @@ public sealed record CoverEstimate(double Share, double Low, double High, double
     private const int MostThrows = 60;
 
     /// <summary>
-    /// Living cover: the mean over the throws. Its variance is the larger of the spread between throws over their number (two-stage
-    /// sampling, Cochran 1977, Sampling Techniques, ch. 10, from memory) and the binomial one of the points; the range is Wilson's
-    /// (1927, J. Am. Stat. Assoc. 22:209-212) at the sample size that variance amounts to, with Student's t. Null without a throw.
+    /// Living cover: the mean over the throws. Its variance is the spread between throws over their number (two-stage sampling,
+    /// Cochran 1977, Sampling Techniques, ch. 10, from memory), blended with an assumed spread that counts for three throws and
+    /// never below the binomial one of the points; the range is Wilson's (1927, J. Am. Stat. Assoc. 22:209-212) at the sample size
+    /// that variance amounts to, with Student's t. Null without a throw.
     /// </summary>
     public static CoverEstimate? Living(IReadOnlyList<Quadrat> quadrats) =>
         Of([.. quadrats.Where(q => q.Share is not null).Select(q => (q.Share!.Value, q.Photo is null ? q.Points!.Value : 0))]);
@@ -38,11 +42,11 @@ public sealed record CoverEstimate(double Share, double Low, double High, double
         "c = mean of hits / points over the throws; 90 % range by Wilson at n' = c (1 - c) / se^2",
         [
             new("c", what, Share, ""), new("low", "lower end of the 90 % range", Low, ""), new("high", "upper end of the 90 % range", High, ""),
-            new("se", "standard error, the larger of spread between throws and binomial", StandardError, ""), new("m", "throws", Throws, ""), new("N", "grid points", Points, ""),
+            new("se", "standard error: spread between throws blended with an assumed one, at least binomial", StandardError, ""), new("m", "throws", Throws, ""), new("N", "grid points", Points, ""),
         ],
         "point quadrats of the walk-over; two-stage sampling (Cochran 1977), range by Wilson 1927 with Student's t",
         Sureness.Measured,
-        $"{RangeWords} {(Throws == 1 ? $"One throw says nothing of the spread between throws; {AssumedSpread * 100.0:0} points are assumed. " : "")}{MoreWords}");
+        $"{RangeWords} A spread of {AssumedSpread * 100.0:0} points between throws is assumed, worth {AssumedWorth} throws beside what was seen. {MoreWords}");
 
     /// <summary>The range in words.</summary>
     public string RangeWords => FormattableString.Invariant($"90 % range {Low * 100.0:0} to {High * 100.0:0} %, from {Throws} {(Throws == 1 ? "throw" : "throws")}.");
@@ -62,10 +66,11 @@ public sealed record CoverEstimate(double Share, double Low, double High, double
         var edge = 0.5 / (Math.Max(points, 20) + 1.0);
         var inner = Math.Clamp(mean, edge, 1.0 - edge);
         var within = throws.Average(t => t.Points > 0 ? inner * (1.0 - inner) / t.Points : PhotoError * PhotoError);
-        var between = m > 1 ? throws.Sum(t => (t.Share - mean) * (t.Share - mean)) / (m - 1) : within + (AssumedSpread * AssumedSpread);
-        var ofOne = Math.Max(between, within);
+        var assumed = within + (AssumedSpread * AssumedSpread * 4.0 * inner * (1.0 - inner));
+        var freedom = AssumedWorth + m - 1;
+        var ofOne = Math.Max(((AssumedWorth * assumed) + throws.Sum(t => (t.Share - mean) * (t.Share - mean))) / freedom, within);
         var variance = ofOne / m;
-        var t = m > 1 ? StudentT.Upper(m - 1) : 1.645;
+        var t = StudentT.Upper(freedom);
         var (low, high) = Wilson(mean, inner * (1.0 - inner) / variance, t);
         return new(mean, low, high, Math.Sqrt(variance), m, points, StillNeeded(ofOne, m));
     }
@@ -80,8 +85,8 @@ public sealed record CoverEstimate(double Share, double Low, double High, double
     /// <summary>Throws until t se is 5 points, at the spread seen so far; at most 60 in all.</summary>
     private static int StillNeeded(double varianceOfOne, int throws)
     {
-        var needed = Math.Max(2, throws);
-        while (needed < MostThrows && StudentT.Upper(needed - 1) * Math.Sqrt(varianceOfOne / needed) > Wanted)
+        var needed = throws;
+        while (needed < MostThrows && StudentT.Upper(AssumedWorth + needed - 1) * Math.Sqrt(varianceOfOne / needed) > Wanted)
         {
             needed++;
         }

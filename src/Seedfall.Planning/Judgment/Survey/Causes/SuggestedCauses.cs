@@ -57,7 +57,7 @@ public sealed record CauseReport(IReadOnlyList<SuggestedCause> Suggestions, IRea
 public static class SuggestedCauses
 {
     /// <summary>Sums at and above which it points strongly, points, fits; in the units of <see cref="Evidence"/>. Seedfall's own.</summary>
-    internal const double Strong = 3.0, Pointing = 1.5, Fitting = 0.5;
+    internal const double Strong = 3.0, Pointing = 1.5, Fitting = 1.0;
 
     /// <summary>Evidence on both sides at least this heavy contradicts itself.</summary>
     internal const double Clash = 1.0;

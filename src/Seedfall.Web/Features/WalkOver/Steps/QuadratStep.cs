@@ -26,7 +26,7 @@ internal sealed class QuadratStep(int number) : StepLeaf(WalkStep.Quadrats, "qua
     /// <summary>One throw in words.</summary>
     public static string Line(Quadrat quadrat) => quadrat.Photo is { } photo
         ? $"photograph, {WalkText.Percent(photo.Value)} alive"
-        : $"{quadrat.Living} of {quadrat.Points} points alive{(quadrat.Weeds is { } weeds ? $", {weeds} weeds" : "")}";
+        : $"{quadrat.Living} of {quadrat.Points} points alive{(quadrat.Weeds is { } weeds ? $", weeds on {weeds}" : "")}";
 
     protected override IReadOnlyList<FieldGroup> Groups(Lawn lawn) =>
     [
