@@ -3,6 +3,7 @@ using Seedfall.Web.Features.Log;
 using Seedfall.Web.Features.Plan;
 using Seedfall.Web.Features.TakeAway;
 using Seedfall.Web.Features.TakeOn;
+using Seedfall.Web.Features.WalkOver;
 using Seedfall.Web.Features.Weather;
 using Seedfall.Web.Host;
 
@@ -19,6 +20,7 @@ app.UseCompressedFiles();
 app.UsePages();
 app.MapLawns();
 app.MapTakeOn();
+app.MapWalkOver();
 app.MapWeather();
 app.MapPlan();
 app.MapLog();

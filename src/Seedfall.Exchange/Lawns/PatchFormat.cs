@@ -3,6 +3,7 @@ using Seedfall.Engine.Units;
 using Seedfall.Exchange.Json;
 using Seedfall.Exchange.Units;
 using Seedfall.Planning.Ground;
+using Seedfall.Planning.Judgment.Survey;
 
 namespace Seedfall.Exchange.Lawns;
 
@@ -20,6 +21,7 @@ internal sealed class PatchFormat : ObjectFormat<Patch>
     private readonly Field<Patch, double?> _sun, _slope, _grubs;
     private readonly Field<Patch, Depth?> _thatch;
     private readonly Field<Patch, bool?> _dormant;
+    private readonly Field<Patch, PatchSurvey> _survey;
 
     private PatchFormat()
         : base("patch")
@@ -37,6 +39,7 @@ internal sealed class PatchFormat : ObjectFormat<Patch>
         _grubs = Optional("grubs", Quantities.PerSquareFoot.Format, p => p.GrubsPerSquareFoot, "Living white grubs.");
         _weeds = Optional("weedCover", Quantities.Share.Format, p => p.WeedCover, "Share of the ground covered by weeds.");
         _dormant = Optional("dormant", Scalars.Truth, p => p.Dormant, "True when crowns are firm and the turf is only dormant (tug test).");
+        _survey = Optional("survey", SurveyFormat.One, p => p.Survey, "What the walk-over found; measured there, it wins over the fields above.");
     }
 
     protected override Patch Build(FieldValues v) => new()
@@ -54,6 +57,7 @@ internal sealed class PatchFormat : ObjectFormat<Patch>
         GrubsPerSquareFoot = v.Get(_grubs),
         WeedCover = v.Get(_weeds),
         Dormant = v.Get(_dormant),
+        Survey = v.Get(_survey),
     };
 }
 

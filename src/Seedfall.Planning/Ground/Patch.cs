@@ -1,4 +1,5 @@
 using Seedfall.Engine.Units;
+using Seedfall.Planning.Judgment.Survey;
 
 namespace Seedfall.Planning.Ground;
 
@@ -55,4 +56,7 @@ public sealed record Patch
 
     /// <summary>True when crowns are firm and the turf is only dormant (tug test).</summary>
     public bool? Dormant { get; init; }
+
+    /// <summary>What the walk-over found; measured there, it wins over what is entered above.</summary>
+    public PatchSurvey? Survey { get; init; }
 }

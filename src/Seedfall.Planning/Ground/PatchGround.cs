@@ -1,4 +1,5 @@
 using Seedfall.Engine.Workings;
+using Seedfall.Planning.Judgment.Survey;
 using Seedfall.Planning.Materials;
 using Seedfall.Planning.Plan;
 
@@ -11,7 +12,8 @@ public static class PatchGround
     public static Section<IReadOnlyList<PatchSummary>> Summarize(Lawn lawn)
     {
         ArgumentNullException.ThrowIfNull(lawn);
-        return new([.. lawn.Patches.Select(Summary)], [], [.. lawn.Patches.SelectMany(GroundDefaults.Of)]);
+        var patches = SurveyedPatch.Of(lawn).Patches;
+        return new([.. patches.Select(Summary)], [], [.. patches.SelectMany(GroundDefaults.Of)]);
     }
 
     private static PatchSummary Summary(Patch patch) => new(patch.Id, patch.Name, AreaFigure(patch), CoverFigure(patch));
@@ -36,7 +38,7 @@ public static class PatchGround
     private static Figure CoverFigure(Patch patch)
     {
         var entered = patch.LivingCover;
-        return new($"ground.{patch.Id}.cover", $"{patch.Name}: living cover", QuantityKind.Share, entered?.Value ?? GroundDefaults.LivingCover, new Working(
+        return new($"ground.{patch.Id}.cover", $"{patch.Name}: living cover", QuantityKind.Share, entered?.Value ?? GroundDefaults.LivingCover, SurveyedPatch.CoverWorking(patch) ?? new Working(
             entered is null ? "assumed" : "entered",
             [],
             entered is null ? "nothing was entered" : "judged or measured on the lawn",

@@ -58,7 +58,8 @@ internal static class CoverReasons
         "c against the line L",
         [new("c", "living cover", summary.LivingCover.Value, ""), new("L", "line below which to start over", Thresholds.LivingShare, "")],
         Thresholds.LivingSource,
-        summary.LivingCover.Working.Sureness));
+        summary.LivingCover.Working.Sureness,
+        summary.LivingCover.Working.Note));
 
     private static Figure Weeds(Patch patch) => new(Id(patch, "weed-cover"), $"{patch.Name}: weeds", QuantityKind.Share, patch.WeedCover!.Value.Value, new Working(
         "w against the line L",

@@ -1,6 +1,7 @@
 using System.Globalization;
 using Seedfall.Engine.Workings;
 using Seedfall.Planning.Ground;
+using Seedfall.Planning.Judgment.Survey;
 using Seedfall.Planning.Rules;
 
 namespace Seedfall.Planning.Judgment;
@@ -91,15 +92,15 @@ internal static class CureReasons
             Sun(patch, unsuited.Max(facts => facts.LeastSunHours.Value)));
     }
 
-    private static Figure Thatch(Patch patch) => Against(patch, "thatch-depth", "thatch", QuantityKind.Depth, patch.Thatch!.Value.Millimeters, patch.Thatch.Value.Inches, Thresholds.ThatchInches, "in", Thresholds.ThatchSource);
+    private static Figure Thatch(Patch patch) => Against(patch, "thatch-depth", "thatch", QuantityKind.Depth, patch.Thatch!.Value.Millimeters, patch.Thatch.Value.Inches, Thresholds.ThatchInches, "in", Thresholds.ThatchSource, SurveyedPatch.ThatchNote(patch));
 
-    private static Figure Grubs(Patch patch) => Against(patch, "grub-count", "grubs per square foot", QuantityKind.Number, patch.GrubsPerSquareFoot!.Value, patch.GrubsPerSquareFoot.Value, Thresholds.Grubs, "per sq ft", Thresholds.GrubSource);
+    private static Figure Grubs(Patch patch) => Against(patch, "grub-count", "grubs per square foot", QuantityKind.Number, patch.GrubsPerSquareFoot!.Value, patch.GrubsPerSquareFoot.Value, Thresholds.Grubs, "per sq ft", Thresholds.GrubSource, SurveyedPatch.GrubNote(patch));
 
     private static Figure Sun(Patch patch, double least) => Against(patch, "sun-hours", "hours of sun", QuantityKind.Number, patch.SunHours!.Value, patch.SunHours.Value, least, "h", Thresholds.SunSource);
 
-    private static Figure Against(Patch patch, string id, string what, QuantityKind kind, double value, double shown, double line, string unit, string source) => new(
+    private static Figure Against(Patch patch, string id, string what, QuantityKind kind, double value, double shown, double line, string unit, string source, string? note = null) => new(
         Id(patch, id), $"{patch.Name}: {what}", kind, value, new Working(
-            "x against the line L", [new("x", $"{what}, as found", shown, unit), new("L", "line", line, unit)], source, Sureness.Measured));
+            "x against the line L", [new("x", $"{what}, as found", shown, unit), new("L", "line", line, unit)], source, Sureness.Measured, note));
 
     private static string Id(Patch patch, string what) => $"verdict.{patch.Id}.{what}";
 

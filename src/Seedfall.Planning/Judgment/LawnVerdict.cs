@@ -1,5 +1,6 @@
 using Seedfall.Engine.Workings;
 using Seedfall.Planning.Ground;
+using Seedfall.Planning.Judgment.Survey;
 using Seedfall.Planning.Plan;
 using Seedfall.Planning.Rules;
 using Seedfall.Planning.Timing;
@@ -30,6 +31,7 @@ public static class LawnVerdict
         DateOnly? earliestSeeding,
         TradeTables tables)
     {
+        lawn = SurveyedPatch.Of(lawn);
         PatchVerdict[] judged = [.. lawn.Patches.Select(patch => PatchJudging.Judge(patch, Summary(patches, patch), tables))];
         var dry = SeasonReasons.Water(water);
         var wait = SeasonReasons.Wait(choices, timing, earliestSeeding);
@@ -58,7 +60,7 @@ public static class LawnVerdict
     }
 
     /// <summary>What the verdict had to assume about the lawn: thatch, grubs, weeds, cause not entered.</summary>
-    public static IReadOnlyList<Assumption> Assumptions(Lawn lawn) => [.. lawn.Patches.Select(WalkOver.Missing).OfType<Assumption>()];
+    public static IReadOnlyList<Assumption> Assumptions(Lawn lawn) => [.. SurveyedPatch.Of(lawn).Patches.Select(WalkOver.Missing).OfType<Assumption>()];
 
     private static Verdict Cure(Lawn lawn, PatchVerdict[] judged, Reason? dry, Waiting? wait, IReadOnlyList<Reason> notes)
     {

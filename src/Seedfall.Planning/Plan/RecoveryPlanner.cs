@@ -3,6 +3,7 @@ using Seedfall.Engine.Workings;
 using Seedfall.Planning.Field;
 using Seedfall.Planning.Ground;
 using Seedfall.Planning.Judgment;
+using Seedfall.Planning.Judgment.Survey;
 using Seedfall.Planning.Materials;
 using Seedfall.Planning.Plan.Tasks;
 using Seedfall.Planning.Rules;
@@ -26,6 +27,7 @@ public static class RecoveryPlanner
         RequireSound(lawn, tables);
         var written = log ?? FieldLog.Empty;
         choices = AsDone(choices, written);
+        lawn = SurveyedPatch.Of(lawn);
         var ground = PatchGround.Summarize(lawn);
         var patches = ground.Value!;
         var seed = SeedPlanning.Plan(lawn, choices, tables, patches);

@@ -48,6 +48,9 @@ internal static class UnitChoices
         new("ha", "ha", Metric, Engine.Units.Area.FromHectares, a => a.Hectares),
     ];
 
+    /// <summary>For a spade's or a core's ground.</summary>
+    public static IReadOnlyList<UnitChoice<Area>> LiftArea { get; } = [.. Area.Take(2)];
+
     public static IReadOnlyList<UnitChoice<Volume>> Volume { get; } =
     [
         new("gal", "gal", Us, Engine.Units.Volume.FromGallons, v => v.Gallons),

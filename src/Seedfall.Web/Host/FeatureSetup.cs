@@ -4,6 +4,7 @@ using Seedfall.Web.Features.Log;
 using Seedfall.Web.Features.Plan;
 using Seedfall.Web.Features.TakeAway;
 using Seedfall.Web.Features.TakeOn;
+using Seedfall.Web.Features.WalkOver;
 using Seedfall.Web.Features.Weather;
 
 namespace Seedfall.Web.Host;
@@ -16,6 +17,7 @@ internal static class FeatureSetup
         builder.Services.AddSingleton(_ => Trade.Tables);
         builder.Services.AddSingleton<LawnBook>();
         builder.Services.AddSingleton<LeafWork>();
+        builder.Services.AddSingleton<WalkWork>();
         builder.Services.AddSingleton<WeatherShelf>();
         builder.Services.AddSingleton<LogBook>();
         builder.Services.AddSingleton<PlanWork>();

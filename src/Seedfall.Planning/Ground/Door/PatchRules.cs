@@ -1,3 +1,5 @@
+using Seedfall.Planning.Judgment.Survey;
+
 namespace Seedfall.Planning.Ground.Door;
 
 /// <summary>Patches and their shapes.</summary>
@@ -41,6 +43,11 @@ internal static class PatchRules
         found.Range($"{path}.slope", patch.SlopePercent, 0.0, 100.0, "%");
         found.Range($"{path}.thatch", patch.Thatch?.Millimeters, 0.0, 150.0, "mm");
         found.Range($"{path}.grubs", patch.GrubsPerSquareFoot, 0.0, 500.0, "per sq ft");
+        if (patch.Survey is { } survey)
+        {
+            SurveyRules.Check(survey, $"{path}.survey", found);
+        }
+
         ShapeRules.Check(patch.Shape, $"{path}.shape", found);
         AreaOf(patch, path, found);
     }

@@ -41,10 +41,16 @@ internal sealed class LeafWork(LawnBook book, TradeTables trade)
             return null;
         }
 
+        return Lay(stored, leaf, position, leaf.Each is not null && position == count, system);
+    }
+
+    /// <summary>A leaf laid open at one item.</summary>
+    public OpenLeaf Lay(StoredLawn stored, Leaf leaf, int item, bool isNew, UnitSystem system)
+    {
         var entries = new Entries(system);
-        leaf.Fill(stored.Lawn, position, entries);
+        leaf.Fill(stored.Lawn, item, entries);
         var groups = leaf.Groups(stored.Lawn, trade);
-        return new(id, leaf, position, leaf.Each is not null && position == count, stored, Stamp(leaf, stored.Lawn, position, groups), entries, groups);
+        return new(stored.Row.Id, leaf, item, isNew, stored, Stamp(leaf, stored.Lawn, item, groups), entries, groups);
     }
 
     /// <summary>Takes posted answers in and stores the lawn. What is returned is what to show: with problems, or with both answers where changes met.</summary>

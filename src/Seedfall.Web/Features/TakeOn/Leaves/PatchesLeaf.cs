@@ -1,6 +1,7 @@
 using Seedfall.Engine.Units;
 using Seedfall.Engine.Workings;
 using Seedfall.Planning.Ground;
+using Seedfall.Planning.Judgment.Survey;
 using Seedfall.Planning.Rules;
 using Seedfall.Web.Forms;
 
@@ -34,7 +35,7 @@ internal sealed class PatchesLeaf() : ListLeaf<Patch>("patches", "Patches", "Siz
         .. PatchShapeFields.Groups(lawn.Patches.FirstOrDefault(p => p.Shape is PatchShape.Outline)?.Shape),
         new("What grows there", [Grasses, Cover, Cause, Cured]),
         new("What it stands in", [Sun, Slope]),
-        new("Found on the walk-over", [Thatch, Grubs, Weeds, Dormant]) { Hint = "Leave blank what you did not look at." },
+        new("Found on the walk-over", [Thatch, Grubs, Weeds, Dormant]) { Hint = "Leave blank what you did not look at. What a walk-over measures wins over what stands here." },
     ];
 
     protected override IReadOnlyList<Patch> Items(Lawn lawn) => lawn.Patches;
@@ -47,6 +48,7 @@ internal sealed class PatchesLeaf() : ListLeaf<Patch>("patches", "Patches", "Siz
 
     protected override string Gist(Patch item, Lawn lawn, UnitSystem system)
     {
+        item = SurveyedPatch.Of(item);
         var cover = item.LivingCover is { } c ? $"{NumberText.Write(Math.Round(c.Percent))} % alive" : "cover not known";
         var cause = item.Cause == DamageCause.Unknown ? "" : $", {Answers.Causes.Words(item.Cause).ToLowerInvariant()}";
         return $"{item.Name}: {cover}{cause}";
@@ -92,6 +94,7 @@ internal sealed class PatchesLeaf() : ListLeaf<Patch>("patches", "Patches", "Siz
             GrubsPerSquareFoot = Grubs.Read(entries),
             WeedCover = Weeds.ReadShare(entries),
             Dormant = Dormant.Read(entries),
+            Survey = before?.Survey,
         };
         return entries.Sound ? patch : null;
     }
