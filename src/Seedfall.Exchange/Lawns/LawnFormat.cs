@@ -19,6 +19,7 @@ internal sealed class LawnFormat : ObjectFormat<Lawn>
     private readonly Field<Lawn, string?> _timeZone, _rulePack;
     private readonly Field<Lawn, Place> _place;
     private readonly Field<Lawn, IReadOnlyList<Patch>> _patches;
+    private readonly Field<Lawn, GroundSheet> _sheet;
     private readonly Field<Lawn, LawnUse?> _use;
     private readonly Field<Lawn, SeedingWork?> _work;
     private readonly Field<Lawn, bool?> _grazed, _hire;
@@ -44,6 +45,7 @@ internal sealed class LawnFormat : ObjectFormat<Lawn>
         _place = Required("place", PlaceFormat.One, l => l.Place, "Where the lawn is.");
         _timeZone = Optional("timeZone", Scalars.Words, l => l.TimeZone, "IANA zone, for example America/Chicago; assumed from the longitude where absent.")!;
         _patches = Required("patches", new ListFormat<Patch>(PatchFormat.One, 1), l => l.Patches, "Parts of the lawn, each in one condition.");
+        _sheet = Optional("sheet", SheetFormat.One, l => l.Sheet, "The lawn drawn on one sheet; patch outlines are then in its meters.");
         _use = Optional("use", NamesOf<LawnUse>.Format, l => l.Use, "What the lawn has to stand.");
         _work = Optional("work", NamesOf<SeedingWork>.Format, l => l.Work, "What the work is in the eyes of a fertilizer law.");
         _grazed = Optional("grazedOrFed", Scalars.Truth, l => l.GrazedOrFed, "True when stock may graze here or clippings are fed.");
@@ -71,6 +73,7 @@ internal sealed class LawnFormat : ObjectFormat<Lawn>
         Place = v.Get(_place),
         TimeZone = v.Get(_timeZone),
         Patches = v.Get(_patches),
+        Sheet = v.Get(_sheet),
         Use = v.Get(_use),
         Work = v.Get(_work),
         GrazedOrFed = v.Get(_grazed),

@@ -14,6 +14,7 @@ internal sealed class PatchFormat : ObjectFormat<Patch>
 
     private readonly Field<Patch, string> _id, _name;
     private readonly Field<Patch, PatchShape> _shape;
+    private readonly Field<Patch, Measuring> _measured;
     private readonly Field<Patch, IReadOnlyList<GrassSpecies>> _grasses;
     private readonly Field<Patch, Fraction?> _cover, _weeds;
     private readonly Field<Patch, DamageCause> _cause;
@@ -29,6 +30,7 @@ internal sealed class PatchFormat : ObjectFormat<Patch>
         _id = Required("id", Scalars.Id, p => p.Id, "Stable id, unique within the lawn.");
         _name = Required("name", Scalars.Words, p => p.Name, "What the owner calls it.");
         _shape = Required("shape", ShapeFormat.One, p => p.Shape, "How the area was taken.");
+        _measured = Optional("measured", MeasuringFormat.One, p => p.Measured, "With what the size was taken; decides how far off it may be.");
         _grasses = Required("grasses", new ListFormat<GrassSpecies>(NamesOf<GrassSpecies>.Format, 1), p => p.Grasses, "Grasses growing or wanted here.");
         _cover = Optional("livingCover", Quantities.Share.Format, p => p.LivingCover, "Share of the ground covered by living turf.");
         _cause = Usual("cause", NamesOf<DamageCause>.Format, p => p.Cause, DamageCause.Unknown, "Why it is thin.");
@@ -47,6 +49,7 @@ internal sealed class PatchFormat : ObjectFormat<Patch>
         Id = v.Get(_id),
         Name = v.Get(_name),
         Shape = v.Get(_shape),
+        Measured = v.Get(_measured),
         Grasses = v.Get(_grasses),
         LivingCover = v.Get(_cover),
         Cause = v.Get(_cause),

@@ -1,3 +1,4 @@
+using System.Diagnostics.CodeAnalysis;
 using System.Text.Json;
 using System.Text.Json.Nodes;
 using Seedfall.Engine.Units;
@@ -8,7 +9,7 @@ using Seedfall.Planning.Ground;
 namespace Seedfall.Exchange.Lawns;
 
 /// <summary>How a patch's area was taken: exactly one of the known shapes.</summary>
-internal sealed class ShapeFormat : ChoiceFormat<PatchShape>
+internal sealed class ShapeFormat : SimpleKinds<PatchShape>
 {
     public static readonly ShapeFormat One = new();
 
@@ -16,10 +17,9 @@ internal sealed class ShapeFormat : ChoiceFormat<PatchShape>
         : base("shape")
     {
         Kind("area", TypedFormat.One, s => s as PatchShape.Typed, s => s, "An area known from elsewhere.");
-        Kind("rectangle", RectangleFormat.One, s => s as PatchShape.Rectangle, s => s, "Length times width.");
-        Kind("circle", CircleFormat.One, s => s as PatchShape.Circle, s => s, "A circle by its diameter.");
-        Kind("triangle", TriangleFormat.One, s => s as PatchShape.Triangle, s => s, "A triangle by base and height.");
-        Kind("offsets", OffsetsFormat.One, s => s as PatchShape.Offsets, s => s, "Widths across a base line at equal steps.");
+        Simple();
+        Kind("pieces", PiecesFormat.One, s => s as PatchShape.Pieces, s => s, "Shapes added together and taken away.");
+        Kind("taped", TapedFormat.One, s => s as PatchShape.Taped, s => s, "Corners by their distances from the ends of a base line.");
         Kind("outline", OutlineFormat.One, s => s as PatchShape.Outline, s => s, "A closed outline in meters east and north.");
     }
 
@@ -27,7 +27,7 @@ internal sealed class ShapeFormat : ChoiceFormat<PatchShape>
     {
         public static readonly TypedFormat One = new();
 
-        public override bool TryRead(JsonSpot at, ProblemList problems, [System.Diagnostics.CodeAnalysis.MaybeNullWhen(false)] out PatchShape.Typed value)
+        public override bool TryRead(JsonSpot at, ProblemList problems, [MaybeNullWhen(false)] out PatchShape.Typed value)
         {
             var read = Quantities.Area.Format.TryRead(at, problems, out var area);
             value = read ? new(area) : null;
@@ -39,64 +39,82 @@ internal sealed class ShapeFormat : ChoiceFormat<PatchShape>
         public override JsonObject Schema(SchemaBook book) => Quantities.Area.Format.Schema(book);
     }
 
-    private sealed class RectangleFormat : ObjectFormat<PatchShape.Rectangle>
+    /// <summary>A list of pieces.</summary>
+    private sealed class PiecesFormat : JsonFormat<PatchShape.Pieces>
     {
-        public static readonly RectangleFormat One = new();
+        public static readonly PiecesFormat One = new();
 
-        private readonly Field<PatchShape.Rectangle, Length> _long, _wide;
+        private static readonly ListFormat<ShapePiece> All = new(PieceFormat.One, 1);
 
-        private RectangleFormat()
-            : base("rectangle")
+        public override bool TryRead(JsonSpot at, ProblemList problems, [MaybeNullWhen(false)] out PatchShape.Pieces value)
         {
-            _long = Required("long", Quantities.Length.Format, s => s.Long, "");
-            _wide = Required("wide", Quantities.Length.Format, s => s.Wide, "");
+            var read = All.TryRead(at, problems, out var pieces);
+            value = read ? new(pieces!) : null;
+            return read;
         }
 
-        protected override PatchShape.Rectangle Build(FieldValues v) => new(v.Get(_long), v.Get(_wide));
+        public override void Write(Utf8JsonWriter writer, PatchShape.Pieces value) => All.Write(writer, value.All);
+
+        public override JsonObject Schema(SchemaBook book) => All.Schema(book);
     }
 
-    private sealed class CircleFormat : ObjectFormat<PatchShape.Circle>
+    private sealed class PieceFormat : ObjectFormat<ShapePiece>
     {
-        public static readonly CircleFormat One = new();
+        public static readonly PieceFormat One = new();
 
-        private readonly Field<PatchShape.Circle, Length> _diameter;
+        private readonly Field<ShapePiece, PatchShape.Simple> _shape;
+        private readonly Field<ShapePiece, bool> _away;
 
-        private CircleFormat()
-            : base("circle") => _diameter = Required("diameter", Quantities.Length.Format, s => s.Diameter, "");
-
-        protected override PatchShape.Circle Build(FieldValues v) => new(v.Get(_diameter));
-    }
-
-    private sealed class TriangleFormat : ObjectFormat<PatchShape.Triangle>
-    {
-        public static readonly TriangleFormat One = new();
-
-        private readonly Field<PatchShape.Triangle, Length> _base, _height;
-
-        private TriangleFormat()
-            : base("triangle")
+        private PieceFormat()
+            : base("piece")
         {
-            _base = Required("base", Quantities.Length.Format, s => s.Base, "");
-            _height = Required("height", Quantities.Length.Format, s => s.Height, "");
+            _shape = Required("shape", PieceShapeFormat.One, p => p.Shape, "");
+            _away = Usual("takenAway", Scalars.Truth, p => p.TakenAway, false, "True where the piece is no grass.");
         }
 
-        protected override PatchShape.Triangle Build(FieldValues v) => new(v.Get(_base), v.Get(_height));
+        protected override ShapePiece Build(FieldValues v) => new(v.Get(_shape), v.Get(_away));
     }
 
-    private sealed class OffsetsFormat : ObjectFormat<PatchShape.Offsets>
+    private sealed class PieceShapeFormat : SimpleKinds<PatchShape.Simple>
     {
-        public static readonly OffsetsFormat One = new();
+        public static readonly PieceShapeFormat One = new();
 
-        private readonly Field<PatchShape.Offsets, Length> _step;
-        private readonly Field<PatchShape.Offsets, IReadOnlyList<Length>> _widths;
+        private PieceShapeFormat()
+            : base("pieceShape") => Simple();
+    }
 
-        private OffsetsFormat()
-            : base("offsets")
+    private sealed class TapedFormat : ObjectFormat<PatchShape.Taped>
+    {
+        public static readonly TapedFormat One = new();
+
+        private readonly Field<PatchShape.Taped, Length> _base;
+        private readonly Field<PatchShape.Taped, IReadOnlyList<TapedCorner>> _corners;
+
+        private TapedFormat()
+            : base("taped")
         {
-            _step = Required("step", Quantities.Length.Format, s => s.Step, "Distance between two widths.");
-            _widths = Required("widths", new ListFormat<Length>(Quantities.Length.Format, 2), s => s.Widths, "Widths, the first and last included.");
+            _base = Required("base", Quantities.Length.Format, s => s.Base, "Length of the base line from end A to end B.");
+            _corners = Required("corners", new ListFormat<TapedCorner>(CornerFormat.One, 3), s => s.Corners, "Corners in order round the edge; an end of the base line is a corner only where it is listed.");
         }
 
-        protected override PatchShape.Offsets Build(FieldValues v) => new(v.Get(_step), v.Get(_widths));
+        protected override PatchShape.Taped Build(FieldValues v) => new(v.Get(_base), v.Get(_corners));
+    }
+
+    private sealed class CornerFormat : ObjectFormat<TapedCorner>
+    {
+        public static readonly CornerFormat One = new();
+
+        private readonly Field<TapedCorner, Length> _fromA, _fromB;
+        private readonly Field<TapedCorner, BaseSide> _side;
+
+        private CornerFormat()
+            : base("tapedCorner")
+        {
+            _fromA = Required("fromA", Quantities.Length.Format, c => c.FromA, "");
+            _fromB = Required("fromB", Quantities.Length.Format, c => c.FromB, "");
+            _side = Usual("side", NamesOf<BaseSide>.Format, c => c.Side, BaseSide.Left, "Side of the base line, looking from A to B.");
+        }
+
+        protected override TapedCorner Build(FieldValues v) => new(v.Get(_fromA), v.Get(_fromB), v.Get(_side));
     }
 }

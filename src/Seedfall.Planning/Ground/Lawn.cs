@@ -50,6 +50,9 @@ public sealed record Lawn
     /// <summary>At least one.</summary>
     public required IReadOnlyList<Patch> Patches { get; init; }
 
+    /// <summary>The lawn drawn on one sheet; patch outlines are then in its meters.</summary>
+    public GroundSheet? Sheet { get; init; }
+
     public LawnUse? Use { get; init; }
 
     public SeedingWork? Work { get; init; }

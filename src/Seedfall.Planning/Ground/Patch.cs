@@ -29,6 +29,9 @@ public sealed record Patch
 
     public required PatchShape Shape { get; init; }
 
+    /// <summary>How the shape's lengths were taken; decides how far off the area may be.</summary>
+    public Measuring? Measured { get; init; }
+
     /// <summary>Grasses growing or wanted here; at least one.</summary>
     public required IReadOnlyList<GrassSpecies> Grasses { get; init; }
 

@@ -50,7 +50,7 @@ internal sealed class AnyRecord(Random random)
             return List(type.GetGenericArguments()[0], name);
         }
 
-        return Plain(type, name) ?? (type.IsAbstract ? Make(Pick(type.GetNestedTypes().Where(t => t.IsSubclassOf(type)).ToArray()), name) : Record(type));
+        return Plain(type, name) ?? (type.IsAbstract ? Make(Pick((type.DeclaringType ?? type).GetNestedTypes().Where(t => !t.IsAbstract && t.IsSubclassOf(type)).ToArray()), name) : Record(type));
     }
 
     private object? Plain(Type type, string name) => type switch
@@ -96,7 +96,7 @@ internal sealed class AnyRecord(Random random)
 
     private Array List(Type item, string name)
     {
-        var list = Array.CreateInstance(item, random.Next(item == typeof(Planning.Ground.GroundPoint) || name == "Widths" ? 3 : 1, 5));
+        var list = Array.CreateInstance(item, random.Next(item == typeof(Planning.Ground.GroundPoint) || name is "Widths" or "Corners" ? 3 : 1, 5));
         for (var i = 0; i < list.Length; i++)
         {
             list.SetValue(Make(item, name), i);

@@ -25,6 +25,11 @@ internal static class PatchRules
 
     private static void Check(Patch patch, string path, Findings found)
     {
+        if (patch.Measured is { } measured && !Enum.IsDefined(measured.By))
+        {
+            found.Add($"{path}.measured.by", "an unknown way", "a known way of measuring");
+        }
+
         found.Id($"{path}.id", patch.Id);
         found.Words($"{path}.name", patch.Name);
         if (patch.Grasses.Count == 0 || patch.Grasses.Any(g => !Enum.IsDefined(g)))
@@ -48,6 +53,7 @@ internal static class PatchRules
             SurveyRules.Check(survey, $"{path}.survey", found);
         }
 
+        found.Share($"{path}.measured.areaBand", patch.Measured?.AreaBand);
         ShapeRules.Check(patch.Shape, $"{path}.shape", found);
         AreaOf(patch, path, found);
     }
