@@ -22,6 +22,7 @@ public static class RecoveryPlanner
     public static RecoveryPlan Plan(Lawn lawn, Choices choices, WeatherHistory weather, TradeTables tables)
     {
         RequireSound(lawn, tables);
+        lawn = SunFilling.Fill(lawn, choices.Season);
         var ground = PatchGround.Summarize(lawn);
         var patches = ground.Value!;
         var seed = SeedPlanning.Plan(lawn, choices, tables, patches);
