@@ -1,5 +1,6 @@
 using Seedfall.Web.Features.Lawns;
 using Seedfall.Web.Features.Plan;
+using Seedfall.Web.Features.Site;
 using Seedfall.Web.Features.TakeAway;
 using Seedfall.Web.Features.TakeOn;
 using Seedfall.Web.Features.Weather;
@@ -19,6 +20,7 @@ app.UsePages();
 app.MapLawns();
 app.MapTakeOn();
 app.MapWeather();
+app.MapSite();
 app.MapPlan();
 app.MapTakeAway();
 return app.OpenAndRun();

@@ -1,6 +1,7 @@
 using Seedfall.Exchange.Catalog;
 using Seedfall.Web.Features.Lawns;
 using Seedfall.Web.Features.Plan;
+using Seedfall.Web.Features.Site;
 using Seedfall.Web.Features.TakeAway;
 using Seedfall.Web.Features.TakeOn;
 using Seedfall.Web.Features.Weather;
@@ -17,6 +18,8 @@ internal static class FeatureSetup
         builder.Services.AddSingleton<LeafWork>();
         builder.Services.AddSingleton<WeatherShelf>();
         builder.Services.AddSingleton<PlanWork>();
+        builder.Services.AddSingleton<SiteWork>();
+        builder.Services.AddHttpClient<SoilSurvey>().ConfigurePrimaryHttpMessageHandler(SoilSurvey.Wire).RemoveAllLoggers();
         builder.Services.AddSingleton<Desk>();
         builder.Services.AddSingleton<DemoLoading>();
         builder.Services.AddSingleton<PaperPrinting>();
