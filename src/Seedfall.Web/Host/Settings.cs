@@ -9,7 +9,7 @@ namespace Seedfall.Web.Host;
 /// <param name="Bind">Address to listen on. The app has no sign-in yet: keep it on this machine.</param>
 /// <param name="Demo">Whether the invented demo is loaded into an empty database.</param>
 /// <param name="Hosts">Host names answered.</param>
-/// <param name="SoilSurveyMail">Mail address told to the soil survey; null keeps its lookup off (<c>--soil-survey-mail you@example.org</c>).</param>
+/// <param name="SoilSurveyMail">Mail address told to the soil survey; null keeps its lookup off (<c>--soilmail you@example.org</c>).</param>
 internal sealed record Settings(DataFolder Data, int Port, IPAddress Bind, bool Demo, IReadOnlyList<string> Hosts, string? SoilSurveyMail)
 {
     /// <summary>Largest weather upload, all its files together.</summary>
@@ -24,7 +24,7 @@ internal sealed record Settings(DataFolder Data, int Port, IPAddress Bind, bool 
         Bind: Address(configuration["bind"]),
         Demo: configuration["demo"] is not ("false" or "no" or "0"),
         Hosts: ["localhost", "127.0.0.1", "[::1]", .. (configuration["hosts"] ?? "").Split(',', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries)],
-        SoilSurveyMail: Mail(configuration["soil-survey-mail"]));
+        SoilSurveyMail: Mail(configuration["soilmail"]));
 
     private static int Whole(string? text, int otherwise) => text is null
         ? otherwise
@@ -36,7 +36,7 @@ internal sealed record Settings(DataFolder Data, int Port, IPAddress Bind, bool 
         ? null
         : text.Length <= 200 && text.IndexOf('@') is > 0 and var at && at < text.Length - 1 && text.All(c => c is > ' ' and <= '~' and not ('(' or ')' or '<' or '>'))
             ? text
-            : throw new StartRefusedException($"--soil-survey-mail must be a mail address such as you@example.org, not '{text}'");
+            : throw new StartRefusedException($"--soilmail must be a mail address such as you@example.org, not '{text}'");
 
     private static IPAddress Address(string? text) => text is null
         ? IPAddress.Loopback

@@ -37,7 +37,7 @@ internal static class GrassCountry
         _ => Line(hottestF, month, "cool-season country: every grass of the mix can live here; choose by sun, wear and water."),
     };
 
-    private static string Line(double hottestF, string month, string what) => string.Create(CultureInfo.InvariantCulture, $"{month} averages {hottestF:0} degF: {what}");
+    private static string Line(double hottestF, string month, string what) => string.Create(CultureInfo.InvariantCulture, $"{month} averages {hottestF:0} degF, {what}");
 
     private static double Warm(double meanF) => Math.Exp(-0.5 * (meanF - WarmOptimumF) / WarmWidthF * ((meanF - WarmOptimumF) / WarmWidthF));
 }
