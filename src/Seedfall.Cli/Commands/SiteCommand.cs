@@ -1,6 +1,7 @@
 using System.CommandLine;
 using System.Globalization;
 using System.Text.Json;
+using System.Text.Json.Serialization;
 using Seedfall.Cli.Output;
 using Seedfall.Engine.Site;
 using Seedfall.Engine.Units;
@@ -11,7 +12,7 @@ namespace Seedfall.Cli.Commands;
 /// <summary><c>seedfall site LAWN.json [WEATHER...]</c>: sun by patch, the soil report read, the climate.</summary>
 internal static class SiteCommand
 {
-    private static readonly JsonSerializerOptions Json = new() { WriteIndented = true, PropertyNamingPolicy = JsonNamingPolicy.CamelCase };
+    private static readonly JsonSerializerOptions Json = new() { WriteIndented = true, PropertyNamingPolicy = JsonNamingPolicy.CamelCase, Converters = { new JsonStringEnumConverter(JsonNamingPolicy.CamelCase) } };
 
     internal static Command Make(Streams streams, TimeProvider clock)
     {
