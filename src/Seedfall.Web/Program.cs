@@ -1,6 +1,7 @@
 using Seedfall.Web.Features.Lawns;
 using Seedfall.Web.Features.Log;
 using Seedfall.Web.Features.Plan;
+using Seedfall.Web.Features.Site;
 using Seedfall.Web.Features.TakeAway;
 using Seedfall.Web.Features.TakeOn;
 using Seedfall.Web.Features.WalkOver;
@@ -22,6 +23,7 @@ app.MapLawns();
 app.MapTakeOn();
 app.MapWalkOver();
 app.MapWeather();
+app.MapSite();
 app.MapPlan();
 app.MapLog();
 app.MapTakeAway();

@@ -31,6 +31,21 @@ public sealed class OtherCommandTests
     }
 
     [Fact]
+    public async Task SiteFactsAreToldInWordsAndAsJson()
+    {
+        using var bench = await Workbench.WithDemo();
+        var lawn = Directory.EnumerateFiles(bench.Demo, "*.json").Order(StringComparer.Ordinal).First();
+        var words = await Run.Of("site", lawn, bench.Weather, "--season", "2026");
+        Assert.Equal(0, words.ExitCode);
+        Assert.Contains("Hardiness zone", words.Results, StringComparison.Ordinal);
+        Assert.Contains("First 32 degF night of autumn", words.Results, StringComparison.Ordinal);
+        using var json = JsonDocument.Parse((await Run.Of("site", lawn, "--json")).Results);
+        Assert.Equal(JsonValueKind.Null, json.RootElement.GetProperty("climate").ValueKind);
+        Assert.True(json.RootElement.GetProperty("sun").GetArrayLength() > 0);
+        Assert.Equal(2, (await Run.Of("site", lawn, "--season", "3000")).ExitCode);
+    }
+
+    [Fact]
     public async Task ABadLawnChecksAsJsonWithEveryProblem()
     {
         using var bench = await Workbench.WithDemo();

@@ -13,6 +13,7 @@ internal static class CommandTree
             PlanCommand.Make(streams, clock),
             WeatherCommand.Make(streams),
             CheckCommand.Make(streams),
+            SiteCommand.Make(streams, clock),
             DemoCommand.Make(streams),
             OutlineCommand.Make(streams),
             ValidateCommand.Make(streams),

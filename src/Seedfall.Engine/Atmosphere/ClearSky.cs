@@ -21,11 +21,18 @@ public static class ClearSky
     public static double RsoDetailedHourlyMJ(double extraterrestrialMJ, double vaporKPa, double pressureKPa, double sineAltitude) =>
         sineAltitude <= 0.0 ? 0.0 : Transmitted(extraterrestrialMJ, vaporKPa, pressureKPa, Math.Max(sineAltitude, 0.01));
 
-    private static double Transmitted(double extraterrestrialMJ, double vaporKPa, double pressureKPa, double sineAltitude)
+    /// <summary>Beam and diffuse clearness of a cloudless sky, shares of the extraterrestrial radiation on the horizontal. ASCE standardized equation 2005, appendix D.</summary>
+    public static (double Beam, double Diffuse) Parts(double vaporKPa, double pressureKPa, double sineAltitude)
     {
         var waterMm = (0.14 * vaporKPa * pressureKPa) + 2.1;
         var beam = 0.98 * Math.Exp((-0.00146 * pressureKPa / sineAltitude) - (0.075 * Math.Pow(waterMm / sineAltitude, 0.4)));
         var diffuse = beam >= 0.15 ? 0.35 - (0.36 * beam) : 0.18 + (0.82 * beam);
+        return (beam, diffuse);
+    }
+
+    private static double Transmitted(double extraterrestrialMJ, double vaporKPa, double pressureKPa, double sineAltitude)
+    {
+        var (beam, diffuse) = Parts(vaporKPa, pressureKPa, sineAltitude);
         return (beam + diffuse) * extraterrestrialMJ;
     }
 }

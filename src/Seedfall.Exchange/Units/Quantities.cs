@@ -113,6 +113,10 @@ public static class Quantities
 
     public static readonly QuantityText<double> PartsPerMillion = Numbers("a soil test value", ("mg/kg", 1.0), ("ppm", 1.0));
 
+    public static readonly QuantityText<double> CationExchange = Numbers("a cation exchange capacity", ("cmol/kg", 1.0), ("meq/100 g", 1.0));
+
+    public static readonly QuantityText<double> Salts = Numbers("soluble salts", ("mmho/cm", 1.0), ("dS/m", 1.0));
+
     public static readonly QuantityText<double> PerSquareFoot = Numbers("a count", ("per m2", 0.09290304), ("per sq ft", 1.0));
 
     public static readonly QuantityText<double> SeedsPerKilogram = Numbers("a seed count", ("per lb", 1.0 / 0.45359237), ("per g", 1000.0), ("per kg", 1.0));

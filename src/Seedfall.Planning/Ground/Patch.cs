@@ -1,4 +1,5 @@
 using Seedfall.Engine.Units;
+using Seedfall.Engine.Workings;
 using Seedfall.Planning.Judgment.Survey;
 
 namespace Seedfall.Planning.Ground;
@@ -46,8 +47,17 @@ public sealed record Patch
     /// <summary>Hours of direct sun on a clear day in September (March in the south).</summary>
     public double? SunHours { get; init; }
 
+    /// <summary>What stands between the patch and the sky; hours of sun are reckoned from it where none were counted.</summary>
+    public IReadOnlyList<SkyObstacle> Obstacles { get; init; } = [];
+
+    /// <summary>The reckoned hours of sun with their working, once <see cref="SunFilling"/> has been over the lawn.</summary>
+    internal Figure? SunWorked { get; init; }
+
     /// <summary>Slope in percent (rise over run times 100).</summary>
     public double? SlopePercent { get; init; }
+
+    /// <summary>Direction the slope faces (downhill), degrees clockwise from true north; null leaves the slope out of the sun.</summary>
+    public double? AspectDeg { get; init; }
 
     public Depth? Thatch { get; init; }
 

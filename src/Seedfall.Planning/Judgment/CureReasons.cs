@@ -63,6 +63,11 @@ internal static class CureReasons
             yield return shaded;
         }
 
+        if (SunReasons.Note(patch) is { } sunlight)
+        {
+            yield return sunlight;
+        }
+
         if (patch.Cause == DamageCause.Unknown)
         {
             yield return new Reason(Id(patch, "cause"), $"{patch.Name}: why it thinned is not known; what killed the old grass may kill the new.");
@@ -96,7 +101,9 @@ internal static class CureReasons
 
     private static Figure Grubs(Patch patch) => Against(patch, "grub-count", "grubs per square foot", QuantityKind.Number, patch.GrubsPerSquareFoot!.Value, patch.GrubsPerSquareFoot.Value, Thresholds.Grubs, "per sq ft", Thresholds.GrubSource, SurveyedPatch.GrubNote(patch));
 
-    private static Figure Sun(Patch patch, double least) => Against(patch, "sun-hours", "hours of sun", QuantityKind.Number, patch.SunHours!.Value, patch.SunHours.Value, least, "h", Thresholds.SunSource);
+    private static Figure Sun(Patch patch, double least) => patch.SunWorked is { } worked && worked.Value == patch.SunHours
+        ? worked with { Id = Id(patch, "sun-hours"), Working = worked.Working with { Source = $"{worked.Working.Source}; line of {least.ToString("0.#", CultureInfo.InvariantCulture)} h: {Thresholds.SunSource}" } }
+        : Against(patch, "sun-hours", "hours of sun", QuantityKind.Number, patch.SunHours!.Value, patch.SunHours.Value, least, "h", Thresholds.SunSource);
 
     private static Figure Against(Patch patch, string id, string what, QuantityKind kind, double value, double shown, double line, string unit, string source, string? note = null) => new(
         Id(patch, id), $"{patch.Name}: {what}", kind, value, new Working(

@@ -28,6 +28,7 @@ public static class RecoveryPlanner
         var written = log ?? FieldLog.Empty;
         choices = AsDone(choices, written);
         lawn = SurveyedPatch.Of(lawn);
+        lawn = SunFilling.Fill(lawn, choices.Season);
         var ground = PatchGround.Summarize(lawn);
         var patches = ground.Value!;
         var seed = SeedPlanning.Plan(lawn, choices, tables, patches);

@@ -12,6 +12,18 @@ public static class PhosphorusLimit
     /// <summary>Mehlich-3 phosphorus from which none is recommended on home lawns, ppm (Penn State soil lab, read second-hand).</summary>
     public const double EnoughPpm = 45.0;
 
+    /// <summary>
+    /// Phosphorus from which none is recommended, ppm, by the extract it was measured in; Bray P-1 and Olsen are the upper ends of the
+    /// sufficiency ranges of Carrow et al. 2003 (read second-hand).
+    /// </summary>
+    public static double EnoughFor(SoilExtract extract) => extract switch
+    {
+        SoilExtract.Mehlich3 => EnoughPpm,
+        SoilExtract.Bray1 => 30.0,
+        SoilExtract.Olsen => 28.0,
+        _ => throw new ArgumentOutOfRangeException(nameof(extract), extract, "is not a known extract"),
+    };
+
     private const double DaysPerYear = 365.25;
 
     /// <summary>Allowed or not on the day of application.</summary>
@@ -54,7 +66,8 @@ public static class PhosphorusLimit
 
     private static bool ShowsNeed(PhosphorusRule rule, SoilFacts? soil, DateOnly date) =>
         rule.SoilTestYears is { } years
-        && soil is { PhosphorusPpm: < EnoughPpm, TestDate: { } test }
+        && soil is { PhosphorusPpm: { } found, TestDate: { } test }
+        && found < EnoughFor(soil.Extract)
         && test <= date
         && date.DayNumber - test.DayNumber <= years * DaysPerYear;
 

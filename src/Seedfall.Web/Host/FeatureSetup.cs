@@ -2,6 +2,7 @@ using Seedfall.Exchange.Catalog;
 using Seedfall.Web.Features.Lawns;
 using Seedfall.Web.Features.Log;
 using Seedfall.Web.Features.Plan;
+using Seedfall.Web.Features.Site;
 using Seedfall.Web.Features.TakeAway;
 using Seedfall.Web.Features.TakeOn;
 using Seedfall.Web.Features.WalkOver;
@@ -21,6 +22,8 @@ internal static class FeatureSetup
         builder.Services.AddSingleton<WeatherShelf>();
         builder.Services.AddSingleton<LogBook>();
         builder.Services.AddSingleton<PlanWork>();
+        builder.Services.AddSingleton<SiteWork>();
+        builder.Services.AddHttpClient<SoilSurvey>().ConfigurePrimaryHttpMessageHandler(SoilSurvey.Wire).RemoveAllLoggers();
         builder.Services.AddSingleton<Desk>();
         builder.Services.AddSingleton<DemoLoading>();
         builder.Services.AddSingleton<PaperPrinting>();

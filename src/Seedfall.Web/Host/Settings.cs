@@ -9,7 +9,8 @@ namespace Seedfall.Web.Host;
 /// <param name="Bind">Address to listen on. The app has no sign-in yet: keep it on this machine.</param>
 /// <param name="Demo">Whether the invented demo is loaded into an empty database.</param>
 /// <param name="Hosts">Host names answered.</param>
-internal sealed record Settings(DataFolder Data, int Port, IPAddress Bind, bool Demo, IReadOnlyList<string> Hosts)
+/// <param name="SoilSurveyMail">Mail address told to the soil survey; null keeps its lookup off (<c>--soilmail you@example.org</c>).</param>
+internal sealed record Settings(DataFolder Data, int Port, IPAddress Bind, bool Demo, IReadOnlyList<string> Hosts, string? SoilSurveyMail)
 {
     /// <summary>Largest weather upload, all its files together.</summary>
     public const long UploadBytes = 64L << 20;
@@ -22,13 +23,20 @@ internal sealed record Settings(DataFolder Data, int Port, IPAddress Bind, bool 
         Port: Whole(configuration["port"], 5117),
         Bind: Address(configuration["bind"]),
         Demo: configuration["demo"] is not ("false" or "no" or "0"),
-        Hosts: ["localhost", "127.0.0.1", "[::1]", .. (configuration["hosts"] ?? "").Split(',', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries)]);
+        Hosts: ["localhost", "127.0.0.1", "[::1]", .. (configuration["hosts"] ?? "").Split(',', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries)],
+        SoilSurveyMail: Mail(configuration["soilmail"]));
 
     private static int Whole(string? text, int otherwise) => text is null
         ? otherwise
         : int.TryParse(text, out var port) && port is >= 0 and <= 65535
             ? port
             : throw new StartRefusedException($"--port must be a whole number from 0 to 65535, not '{text}'");
+
+    private static string? Mail(string? text) => string.IsNullOrWhiteSpace(text)
+        ? null
+        : text.Length <= 200 && text.IndexOf('@') is > 0 and var at && at < text.Length - 1 && text.All(c => c is > ' ' and <= '~' and not ('(' or ')' or '<' or '>'))
+            ? text
+            : throw new StartRefusedException($"--soilmail must be a mail address such as you@example.org, not '{text}'");
 
     private static IPAddress Address(string? text) => text is null
         ? IPAddress.Loopback

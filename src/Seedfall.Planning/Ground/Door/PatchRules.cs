@@ -46,6 +46,8 @@ internal static class PatchRules
 
         found.Range($"{path}.sun", patch.SunHours, 0.0, 16.0, "h");
         found.Range($"{path}.slope", patch.SlopePercent, 0.0, 100.0, "%");
+        found.Range($"{path}.faces", patch.AspectDeg, 0.0, 360.0, "degrees");
+        SkyRules.Check(patch.Obstacles, $"{path}.obstacles", found);
         found.Range($"{path}.thatch", patch.Thatch?.Millimeters, 0.0, 150.0, "mm");
         found.Range($"{path}.grubs", patch.GrubsPerSquareFoot, 0.0, 500.0, "per sq ft");
         if (patch.Survey is { } survey)

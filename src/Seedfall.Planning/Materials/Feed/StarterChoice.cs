@@ -22,7 +22,7 @@ internal static class StarterChoice
     /// <summary>Balanced where phosphorus helps and may go on; zero-phosphate otherwise, and by default when overseeding.</summary>
     internal static (FertilizerProduct Product, string Why) For(PhosphorusRule rule, SeedingWork work, SoilFacts? soil, DateOnly date)
     {
-        if (soil?.PhosphorusPpm is >= PhosphorusLimit.EnoughPpm)
+        if (soil?.PhosphorusPpm >= PhosphorusLimit.EnoughFor(soil?.Extract ?? default))
         {
             return (ZeroPhosphate, "the soil test shows enough phosphorus");
         }
@@ -34,7 +34,7 @@ internal static class StarterChoice
         }
 
         var ruleNamesOverseeding = rule is { RestrictedAbovePhosphate: not null, ExemptOverseed: true };
-        var testShowsNeed = soil?.PhosphorusPpm is < PhosphorusLimit.EnoughPpm;
+        var testShowsNeed = soil?.PhosphorusPpm < PhosphorusLimit.EnoughFor(soil?.Extract ?? default);
         return work == SeedingWork.Overseed && !ruleNamesOverseeding && !testShowsNeed
             ? (ZeroPhosphate, "overseeding takes none unless a soil test shows need")
             : (Balanced, judged.Reason);

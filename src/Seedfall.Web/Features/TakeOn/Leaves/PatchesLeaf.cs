@@ -15,7 +15,7 @@ internal sealed class PatchesLeaf() : ListLeaf<Patch>("patches", "Patches", "Siz
     private static readonly NumberField Cover = new("cover", "Living cover", 0.0, 100.0, "%") { Hint = "Share of the ground with living turf. Tug brown tufts: firm crowns are alive." };
     private static readonly ChoiceField<DamageCause> Cause = new("cause", "What thinned it", Answers.Causes);
     private static readonly TickField Cured = new("cured", "The cause has been dealt with");
-    private static readonly NumberField Sun = new("sun", "Direct sun on a clear day in early autumn", 0.0, 16.0, "hours");
+    private static readonly NumberField Sun = new("sun", "Direct sun on a clear day in early autumn", 0.0, 16.0, "hours") { Hint = "Blank where you enter what stands around it on the site page: the hours follow from it." };
     private static readonly NumberField Slope = new("slope", "Slope", 0.0, 100.0, "%") { Hint = "Rise over run: 1 ft in 10 ft is 10 %." };
     private static readonly QuantityField<Depth> Thatch = new("thatch", "Thatch", UnitChoices.Depth, Depth.Zero, Depth.FromMillimeters(150.0));
     private static readonly NumberField Grubs = new("grubs", "White grubs", 0.0, 200.0, "per sq ft") { Hint = "Lift a square foot of turf and count." };
@@ -90,7 +90,9 @@ internal sealed class PatchesLeaf() : ListLeaf<Patch>("patches", "Patches", "Siz
             Cause = Cause.Read(entries) ?? DamageCause.Unknown,
             CauseCured = Cured.Read(entries),
             SunHours = Sun.Read(entries),
+            Obstacles = before?.Obstacles ?? [],
             SlopePercent = Slope.Read(entries),
+            AspectDeg = before?.AspectDeg,
             Thatch = Thatch.Read(entries),
             GrubsPerSquareFoot = Grubs.Read(entries),
             WeedCover = Weeds.ReadShare(entries),

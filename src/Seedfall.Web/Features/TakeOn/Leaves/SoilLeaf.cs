@@ -11,8 +11,8 @@ internal sealed class SoilLeaf() : Leaf("soil", "Soil", "Texture sets how deep w
 {
     private static readonly ChoiceField<SoilTexture> Texture = new("texture", "Texture", Answers.Textures) { Hint = "Rub it wet: gritty is sand, floury is silt, sticky is clay." };
     private static readonly NumberField Ph = new("ph", "pH in water", 3.0, 10.0);
-    private static readonly NumberField Phosphorus = new("phosphorus", "Phosphorus, Mehlich-3", 0.0, 2000.0, "ppm");
-    private static readonly NumberField Potassium = new("potassium", "Potassium, Mehlich-3", 0.0, 5000.0, "ppm");
+    private static readonly NumberField Phosphorus = new("phosphorus", "Phosphorus", 0.0, 2000.0, "ppm") { Hint = "As the element, by Mehlich-3 unless the soil report page says otherwise." };
+    private static readonly NumberField Potassium = new("potassium", "Potassium", 0.0, 5000.0, "ppm");
     private static readonly NumberField Organic = new("organic", "Organic matter", 0.0, 100.0, "%");
     private static readonly DateField Tested = new("tested", "Date of the test") { Hint = "Phosphorus rules ask how old the test is." };
 
@@ -53,7 +53,7 @@ internal sealed class SoilLeaf() : Leaf("soil", "Soil", "Texture sets how deep w
 
     public override Lawn Apply(Lawn lawn, int item, Entries entries)
     {
-        var soil = new SoilFacts
+        var soil = (lawn.Soil ?? new SoilFacts()) with
         {
             Texture = Texture.Read(entries),
             Ph = Ph.Read(entries),
