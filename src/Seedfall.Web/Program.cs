@@ -1,3 +1,4 @@
+using Seedfall.Web.Features.Drawing;
 using Seedfall.Web.Features.Lawns;
 using Seedfall.Web.Features.Plan;
 using Seedfall.Web.Features.TakeAway;
@@ -18,6 +19,7 @@ app.UseCompressedFiles();
 app.UsePages();
 app.MapLawns();
 app.MapTakeOn();
+app.MapDrawing();
 app.MapWeather();
 app.MapPlan();
 app.MapTakeAway();

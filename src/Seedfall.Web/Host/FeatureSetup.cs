@@ -1,4 +1,5 @@
 using Seedfall.Exchange.Catalog;
+using Seedfall.Web.Features.Drawing;
 using Seedfall.Web.Features.Lawns;
 using Seedfall.Web.Features.Plan;
 using Seedfall.Web.Features.TakeAway;
@@ -15,6 +16,8 @@ internal static class FeatureSetup
         builder.Services.AddSingleton(_ => Trade.Tables);
         builder.Services.AddSingleton<LawnBook>();
         builder.Services.AddSingleton<LeafWork>();
+        builder.Services.AddSingleton<SheetShelf>();
+        builder.Services.AddSingleton<DrawWork>();
         builder.Services.AddSingleton<WeatherShelf>();
         builder.Services.AddSingleton<PlanWork>();
         builder.Services.AddSingleton<Desk>();
