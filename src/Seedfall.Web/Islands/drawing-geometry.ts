@@ -60,7 +60,7 @@ function fold(a: Side, b: Side): Corner | null {
 }
 
 /** Every place where a ring crosses or touches itself, the server's first one first. */
-export function selfCrossings(ring: Ring, most = 20): Crossing[] {
+export function selfCrossings(ring: Ring, most = 50): Crossing[] {
   const all = realSides(ring);
   const found: Crossing[] = [];
   for (const [i, a] of all.entries()) {

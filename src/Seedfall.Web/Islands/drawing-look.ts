@@ -61,11 +61,19 @@ export function shapeStyle(shape: Shape, meant: boolean): Style[] {
   const z = (meant ? 10 : 0) + (shape.kind === "edge" ? 0 : shape.kind === "patch" ? 1 : 2);
   return [
     new Style({ stroke: new Stroke({ color: "rgba(255, 250, 240, 0.75)", width: (meant ? 3.5 : 2) + 3 }), zIndex: z }),
-    new Style({
-      stroke, fill: new Fill({ color: fill }), zIndex: z,
-      text: new Text({ text: shape.name, font: font(meant ? 14 : 13), fill: new Fill({ color: ink.ink }), stroke: halo(), overflow: false }),
-    }),
+    new Style({ stroke, fill: new Fill({ color: fill }), zIndex: z }),
+    ...(meant ? [] : [new Style({
+      // The edge is named above its top, so that what lies in it has room.
+      ...(shape.kind === "edge" ? { geometry: topOf(shape.ring) } : {}),
+      zIndex: 21,
+      text: new Text({ offsetY: shape.kind === "edge" ? -12 : 0,  text: shape.name, font: font(13), fill: new Fill({ color: ink.ink }), stroke: halo(), overflow: false }),
+    })]),
   ];
+}
+
+function topOf(ring: Ring): Point {
+  const top = ring.reduce((a, b) => (b.n > a.n ? b : a), ring[0] ?? { e: 0, n: 0 });
+  return new Point(coordinate(top));
 }
 
 /** Handles on the corners of the shape meant, numbered as in the list. */
@@ -86,7 +94,7 @@ export function cornerStyles(ring: Ring, selected: number | null, coarse: boolea
 /** Lengths along the sides, where a side is long enough on the screen to carry one. */
 export function sideStyles(ring: Ring, closed: boolean, resolution: number, system: System): Style[] {
   const all = closed ? sides(ring) : sides(ring).slice(0, -1);
-  return all.filter(([a, b]) => distance(a, b) / resolution > 62).map(([a, b]) => {
+  return all.filter(([a, b]) => distance(a, b) / resolution > 70).map(([a, b]) => {
     const turn = ((bearing(a, b) - 90 + 360) % 180) * (Math.PI / 180);
     const upright = turn > Math.PI / 2 ? turn - Math.PI : turn;
     return new Style({

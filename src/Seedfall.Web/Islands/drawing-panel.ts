@@ -90,6 +90,9 @@ export class Panel {
     if (shape.ring.length < 3) {
       text = shape.ring.length === 2 ? `${shape.name}: first side ${lengthText(edgeM(shape.ring) / 2, session.system)}` : `${shape.name}: ${shape.ring.length === 0 ? "not drawn" : "one corner set"}`;
       this.area.replaceChildren(make("span", text));
+    } else if (problems.some((p) => p.keys.length === 1 && p.keys[0] === shape.key)) {
+      text = `${shape.name}: no area while it crosses itself`;
+      this.area.replaceChildren(make("span", text));
     } else {
       const holes = shape.kind === "hole" ? [] : holesIn(session.drawing, shape);
       const m2 = grassM2(session.drawing, shape);

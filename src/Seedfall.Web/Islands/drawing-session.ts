@@ -119,11 +119,20 @@ export class Session {
     this.say("pencil");
   }
 
-  addShape(shape: Shape): void {
+  /** Puts a shape on the sheet at a place in the list and means it. */
+  addShape(shape: Shape, at: number): void {
+    const { shapes } = this.drawing;
     this.active = shape.key;
     this.corner = null;
     this.tool = "add";
-    this.take({ ...this.drawing, shapes: [...this.drawing.shapes, shape] });
+    this.take({ ...this.drawing, shapes: [...shapes.slice(0, at), shape, ...shapes.slice(at)] });
+  }
+
+  /** Leaves what an older page had drawn; undo brings it back. */
+  rebase(drawing: Drawing, stamp: string): void {
+    this.stamp = stamp;
+    this.corner = null;
+    this.take(drawing);
   }
 
   /** Takes a hole off the sheet; an edge or a patch only loses its corners. */

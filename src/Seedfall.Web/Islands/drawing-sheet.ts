@@ -84,7 +84,7 @@ export class Sheet {
     this.bar = new ScaleBar(box, session.system);
     this.map.on("pointermove", (e) => this.hovered(e));
     box.addEventListener("pointerleave", () => { this.hover = null; this.marks.changed(); });
-    this.view.on("change", () => this.viewed());
+    this.view.on(["change:center", "change:resolution"], () => this.viewed());
     session.onChange((change) => this.show(change !== "drag"));
     this.show(true);
     this.fit();

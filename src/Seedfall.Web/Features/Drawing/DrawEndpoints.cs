@@ -17,6 +17,7 @@ internal static class DrawEndpoints
         draw.MapPost("", Save);
         draw.MapPost("/picture", AddPicture).WithMetadata(new RequestSizeLimitAttribute(PictureBytes));
         draw.MapGet("/picture/{file}", Picture);
+        draw.MapPost("/walk", Walked);
     }
 
     private static async Task<IResult> Show(string id, string? saved, DrawWork work, HttpContext http) =>
@@ -64,6 +65,9 @@ internal static class DrawEndpoints
         var open = await work.Open(id, Viewer.Of(http), http.RequestAborted);
         return open is null ? Page.NoSuchLawn() : Page.Of<DrawPage>(new { Open = open, FileProblems = (IReadOnlyList<string>)[problem] }, StatusCodes.Status422UnprocessableEntity);
     }
+
+    /// <summary>An outline of a walk. Works something out and changes nothing.</summary>
+    private static IResult Walked(string id, WalkTrack track) => Results.Json(track.Outline());
 
     /// <summary>The picture under the sheet: a JPEG of our own making, shown to nobody but this page.</summary>
     private static async Task<IResult> Picture(string id, string file, LawnBook book, SheetShelf shelf, HttpContext http)

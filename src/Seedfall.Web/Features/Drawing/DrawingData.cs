@@ -1,6 +1,5 @@
 using System.Text.Json;
 using Seedfall.Engine.Workings;
-using Seedfall.Planning.Ground;
 
 namespace Seedfall.Web.Features.Drawing;
 

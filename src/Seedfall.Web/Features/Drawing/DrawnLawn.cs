@@ -1,5 +1,4 @@
 using System.Globalization;
-using Seedfall.Engine.Units;
 using Seedfall.Planning.Ground;
 
 namespace Seedfall.Web.Features.Drawing;

@@ -52,7 +52,7 @@ internal static class DrawnProblems
         var different = shape.Ring.Distinct().Count();
         return different < 3
             ? [new(string.Create(CultureInfo.InvariantCulture, $"{shape.Name}: at least three corners are needed, {different} set."), null)]
-            : [.. Meeting.Within(shape.Ring).Select(c => new DrawnProblem($"{shape.Name}: side {c.FirstSide} crosses or touches side {c.SecondSide} at {Place(c.At, system)}.", c.At))];
+            : [.. RingCrossings.Within(shape.Ring).Select(c => new DrawnProblem($"{shape.Name}: side {c.FirstSide} crosses or touches side {c.SecondSide} at {Place(c.At, system)}.", c.At))];
     }
 
     private static void Between(List<DrawnShape> sound, UnitSystem system, List<DrawnProblem> found)

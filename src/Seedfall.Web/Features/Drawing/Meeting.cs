@@ -2,7 +2,7 @@ using Seedfall.Planning.Ground;
 
 namespace Seedfall.Web.Features.Drawing;
 
-/// <summary>Where sides of rings meet; every place, since the page marks each.</summary>
+/// <summary>Where two sides meet.</summary>
 internal static class Meeting
 {
     /// <summary>A point two closed segments share; null where they share none.</summary>
@@ -24,44 +24,6 @@ internal static class Meeting
             (_, _, _, 0) when Within(c, d, b) => b,
             _ => null,
         };
-    }
-
-    /// <summary>Every place a ring crosses or touches itself, at most <paramref name="most"/>, sides numbered from 1.</summary>
-    public static IReadOnlyList<RingCrossing> Within(IReadOnlyList<GroundPoint> ring, int most = 20)
-    {
-        var sides = Enumerable.Range(0, ring.Count).Select(i => (Number: i + 1, From: ring[i], To: ring[(i + 1) % ring.Count])).Where(s => s.From != s.To).ToList();
-        var found = new List<RingCrossing>();
-        for (var i = 0; i < sides.Count; i++)
-        {
-            for (var j = i + 1; j < sides.Count; j++)
-            {
-                var neighbors = j == i + 1 || (i == 0 && j == sides.Count - 1);
-                var meet = neighbors ? Fold(sides[i], sides[j]) : Of(sides[i].From, sides[i].To, sides[j].From, sides[j].To);
-                if (meet is { } at)
-                {
-                    found.Add(new(sides[i].Number, sides[j].Number, at));
-                    if (found.Count == most)
-                    {
-                        return found;
-                    }
-                }
-            }
-        }
-
-        return found;
-    }
-
-    /// <summary>Neighbors share one point by right; they meet again only where the outline folds back on itself.</summary>
-    private static GroundPoint? Fold((int Number, GroundPoint From, GroundPoint To) a, (int Number, GroundPoint From, GroundPoint To) b)
-    {
-        var (shared, tailA, tailB) = a.To == b.From ? (a.To, a.From, b.To) : (a.From, a.To, b.From);
-        if (Turn(tailA, shared, tailB) != 0)
-        {
-            return null;
-        }
-
-        var dot = (tailA.EastM - shared.EastM) * (tailB.EastM - shared.EastM) + (tailA.NorthM - shared.NorthM) * (tailB.NorthM - shared.NorthM);
-        return dot > 0.0 ? shared : null;
     }
 
     private static int Turn(GroundPoint a, GroundPoint b, GroundPoint c) =>

@@ -1,0 +1,106 @@
+// The drawing page. Without this script the page shows the drawing as it is stored and takes corners as text.
+
+import { listen } from "./drawing-keys";
+import { CornerList } from "./drawing-list";
+import { DraftBox } from "./drawing-history";
+import { same } from "./drawing-model";
+import { readPage, type PageData } from "./drawing-page";
+import { Panel } from "./drawing-panel";
+import { PictureControls } from "./drawing-picture";
+import { formFields } from "./drawing-save";
+import { Session } from "./drawing-session";
+import { Sheet } from "./drawing-sheet";
+import { Walk } from "./drawing-walk";
+import { make, need } from "./drawing-words";
+
+/** What is stored, or what an older page left unsaved. */
+function open(page: PageData): { session: Session; resumed: number | null } {
+  const drafts = new DraftBox(`seedfall-drawing-${page.lawn}`);
+  const session = new Session(page.drawing, page.system, page.stamp, drafts);
+  const draft = drafts.read();
+  if (!draft) return { session, resumed: null };
+  if (page.source === "saved" && draft.sent) {
+    drafts.drop();
+    return { session, resumed: null };
+  }
+  // What was posted and refused is the draft itself; an import goes on top of it, so that undo leads back.
+  if (page.source === "posted") return { session, resumed: null };
+  const picture = page.drawing.picture && draft.drawing.picture?.file !== page.drawing.picture.file ? page.drawing.picture : page.drawing.picture && draft.drawing.picture;
+  const drawing = { ...draft.drawing, picture };
+  if (same(drawing, page.drawing)) {
+    drafts.drop();
+    return { session, resumed: null };
+  }
+  session.resume(drawing, draft.stamp);
+  if (page.source === "imported") session.take(page.drawing);
+  return { session, resumed: page.source === "imported" ? null : draft.at };
+}
+
+function addKinds(page: PageData, session: Session): void {
+  const box = need("holes-kinds", HTMLDivElement);
+  for (const kind of page.kinds) {
+    const button = make("button", kind.words, { type: "button" });
+    button.addEventListener("click", () => {
+      const holes = session.drawing.shapes.filter((s) => s.kind === "hole");
+      const name = [kind.words, ...holes.map((_, i) => `${kind.words} ${i + 2}`)].find((n) => holes.every((h) => h.name !== n)) ?? kind.words;
+      const number = Math.max(0, ...session.drawing.shapes.map((s) => Number(/^hole-(\d+)$/.exec(s.key)?.[1] ?? 0))) + 1;
+      const { shapes } = session.drawing;
+      const last = shapes.map((s) => s.kind).lastIndexOf("hole");
+      const hole = { key: `hole-${number}`, kind: "hole" as const, name, hole: kind.key, ring: [], taken: null };
+      session.addShape(hole, last < 0 ? 1 : last + 1);
+      need("sheet", HTMLDivElement).focus({ preventScroll: false });
+    });
+    box.append(button);
+  }
+}
+
+function start(page: PageData): void {
+  const { session, resumed } = open(page);
+  const box = need("sheet", HTMLDivElement);
+  for (const element of document.querySelectorAll<HTMLElement>(".draw .scripted")) element.hidden = false;
+  document.getElementById("still")?.setAttribute("hidden", "");
+
+  let sheet: Sheet | null = null;
+  const current = (): Sheet => sheet!;
+  let walk: Walk | null = null;
+  let picture: PictureControls | null = null;
+  sheet = new Sheet(box, session, {
+    paper: () => ({ picture: session.drawing.picture, image: picture?.image ?? null, strength: picture?.strength ?? 0.75, system: session.system }),
+    walk: () => walk?.track() ?? [],
+  });
+  new Panel(session, current, JSON.stringify(page.drawing));
+  new CornerList(session, current);
+  picture = new PictureControls(session, current, page.lawn);
+  walk = new Walk(session, current, page.lawn);
+  addKinds(page, session);
+  listen(box, session, sheet);
+  sheet.fit();
+
+  if (resumed !== null) {
+    const note = make("p", `What you drew ${new Date(resumed).toLocaleString("en-US", { dateStyle: "medium", timeStyle: "short" })} and did not save is back. `, { class: "draw-saved", role: "status" });
+    const drop = make("button", "Go back to what is saved", { type: "button", class: "plain" });
+    drop.addEventListener("click", () => { session.rebase(page.drawing, page.stamp); note.remove(); });
+    note.append(drop);
+    need("draw", HTMLDivElement).before(note);
+  }
+  document.getElementById("draw-theirs")?.addEventListener("click", () => new DraftBox(`seedfall-drawing-${page.lawn}`).drop());
+  if (page.source === "saved") history.replaceState(null, "", location.pathname);
+
+  const form = need("draw-form", HTMLFormElement);
+  const typed = need("typed", HTMLDetailsElement);
+  typed.hidden = true;
+  form.addEventListener("submit", () => {
+    // The server reads the same fields a page without script posts.
+    typed.remove();
+    form.querySelectorAll("[data-drawn]").forEach((e) => e.remove());
+    const fields = formFields(session.history.now);
+    for (const field of fields) field.dataset["drawn"] = "";
+    form.append(...fields);
+    const stamp = form.elements.namedItem("stamp");
+    if (stamp instanceof HTMLInputElement) stamp.value = session.base;
+    session.sent();
+  });
+}
+
+const page = readPage();
+if (page) start(page);
