@@ -19,7 +19,7 @@ public static class PlanFigures
     [
         plan.TotalArea,
         .. plan.Verdict.Reasons.Select(r => r.Figure),
-        .. plan.Patches.SelectMany(p => new[] { p.Area, p.LivingCover }),
+        .. plan.Patches.SelectMany(p => new[] { p.Area, p.AreaLow, p.AreaHigh, p.Edge, p.BedEdge, p.LivingCover }),
         .. plan.Timing.Figures,
         .. Water(plan.Water),
         .. plan.Materials.SelectMany(m => new[] { m.Need, m.Cost }),

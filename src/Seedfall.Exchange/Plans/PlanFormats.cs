@@ -155,6 +155,16 @@ internal sealed partial class PlanFormats
         var name = f.Required("name", Scalars.Words, x => x.Name, "");
         var area = f.Required("area", Figure, x => x.Area, "Ground area, slope-corrected.");
         var cover = f.Required("livingCover", Figure, x => x.LivingCover, "");
-        return f.Made(v => new PatchSummary(v.Get(id), v.Get(name), v.Get(area), v.Get(cover)));
+        var low = f.Required("areaLow", Figure, x => x.AreaLow, "Lower end of the range the area lies in nine times in ten.");
+        var high = f.Required("areaHigh", Figure, x => x.AreaHigh, "Upper end of that range.");
+        var edge = f.Optional("edge", Figure, x => x.Edge, "Outer edge; absent where the measures taken do not fix it.");
+        var beds = f.Optional("bedEdge", Figure, x => x.BedEdge, "Edge round beds; absent without any.");
+        return f.Made(v => new PatchSummary(v.Get(id), v.Get(name), v.Get(area), v.Get(cover))
+        {
+            AreaLow = v.Get(low),
+            AreaHigh = v.Get(high),
+            Edge = v.Get(edge),
+            BedEdge = v.Get(beds),
+        });
     }
 }

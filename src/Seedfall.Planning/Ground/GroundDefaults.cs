@@ -31,4 +31,16 @@ public static class GroundDefaults
             yield return new($"assumed.{patch.Id}.slope", $"{patch.Name}: the ground is taken as level.", "A slope has more ground than its plan, sheds water and needs cover.", "Hold a level on a 10 ft board: inches of fall divided by 1.2 is the slope in percent.");
         }
     }
+
+    /// <summary>One assumption for all patches of which it was not said how they were measured.</summary>
+    internal static IEnumerable<Assumption> Measured(IReadOnlyList<Patch> patches)
+    {
+        string[] unsaid = [.. patches.Where(p => p.Measured is null).Select(p => p.Name)];
+        if (unsaid.Length > 0)
+        {
+            yield return new(
+                "assumed.measured", $"How the size was taken was not said for {string.Join(", ", unsaid)}: a tape is taken for lengths, a scaled picture for outlines and known areas.",
+                "How far off each area, and every amount that rests on it, may be.", "Say whether it was taped, wheeled, paced, drawn or walked.");
+        }
+    }
 }

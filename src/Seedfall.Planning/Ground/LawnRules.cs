@@ -21,6 +21,7 @@ public static class LawnRules
         var found = new Findings();
         PlaceRules.Check(lawn, tables, found);
         PatchRules.Check(lawn.Patches, found);
+        SheetRules.Check(lawn, found);
         SoilRules.Check(lawn, found);
         WaterRules.Check(lawn, found);
         MaterialRules.Check(lawn, found);

@@ -1,4 +1,6 @@
+using Seedfall.Engine.Units;
 using Seedfall.Engine.Workings;
+using Seedfall.Planning.Ground.Sheets;
 using Seedfall.Planning.Materials;
 using Seedfall.Planning.Plan;
 
@@ -11,10 +13,36 @@ public static class PatchGround
     public static Section<IReadOnlyList<PatchSummary>> Summarize(Lawn lawn)
     {
         ArgumentNullException.ThrowIfNull(lawn);
-        return new([.. lawn.Patches.Select(Summary)], [], [.. lawn.Patches.SelectMany(GroundDefaults.Of)]);
+        return new([.. lawn.Patches.Select(Summary)], [], [.. lawn.Patches.SelectMany(GroundDefaults.Of), .. GroundDefaults.Measured(lawn.Patches), .. SheetRemarks.Of(lawn)]);
     }
 
-    private static PatchSummary Summary(Patch patch) => new(patch.Id, patch.Name, AreaFigure(patch), CoverFigure(patch));
+    private static PatchSummary Summary(Patch patch)
+    {
+        var area = AreaFigure(patch);
+        return new(patch.Id, patch.Name, area, CoverFigure(patch))
+        {
+            AreaLow = Bound(patch, area, -1.0),
+            AreaHigh = Bound(patch, area, 1.0),
+            Edge = Edge(patch, "edge", "edge", ShapeEdge.Outer(patch.Shape)),
+            BedEdge = Edge(patch, "bedEdge", "edge round beds", ShapeEdge.Beds(patch.Shape)),
+        };
+    }
+
+    private static Figure Bound(Patch patch, Figure area, double side)
+    {
+        var band = AreaBand.Of(patch.Shape, patch.Measured);
+        var (id, word) = side < 0.0 ? ("areaLow", "at the least") : ("areaHigh", "at the most");
+        return Worked.Sourced(
+            $"ground.{patch.Id}.{id}", $"{patch.Name}: area {word}, nine times in ten", QuantityKind.Area, area.Value * (1.0 + side * band.Value),
+            side < 0.0 ? "A (1 - b)" : "A (1 + b)", "error propagation over the lengths taken", AreaBand.Sureness(patch.Measured), AreaBand.Because(patch.Shape, patch.Measured),
+            new("A", "area", new Area(area.Value).SquareFeet, "sq ft"), new("b", "half width of the range", band.Percent, "%"));
+    }
+
+    private static Figure? Edge(Patch patch, string id, string label, Length? edge) => edge is { } length
+        ? Worked.Computed(
+            $"ground.{patch.Id}.{id}", $"{patch.Name}: {label}", QuantityKind.Length, length.Meters,
+            "sum of the sides", PatchArea.TakenOnPlan(patch.Shape) && patch.SlopePercent > 0.0 ? "On the plan; up and down the slope it is a little longer." : null)
+        : null;
 
     private static Figure AreaFigure(Patch patch)
     {

@@ -10,7 +10,20 @@ namespace Seedfall.Planning.Plan;
 /// <summary>A patch as the plan sees it.</summary>
 /// <param name="Area">Ground area, slope-corrected.</param>
 /// <param name="LivingCover">Living cover used.</param>
-public sealed record PatchSummary(string Id, string Name, Figure Area, Figure LivingCover);
+public sealed record PatchSummary(string Id, string Name, Figure Area, Figure LivingCover)
+{
+    /// <summary>Lower end of the range the area lies in nine times in ten.</summary>
+    public required Figure AreaLow { get; init; }
+
+    /// <summary>Upper end of that range.</summary>
+    public required Figure AreaHigh { get; init; }
+
+    /// <summary>Length of the outer edge; null where the measures taken do not fix it.</summary>
+    public Figure? Edge { get; init; }
+
+    /// <summary>Length of the edge round beds and other holes; null without any.</summary>
+    public Figure? BedEdge { get; init; }
+}
 
 /// <summary>What to do next, in one sentence, with the task it belongs to.</summary>
 public sealed record NextAction(string Sentence, DateOnly? Date, string? TaskId);

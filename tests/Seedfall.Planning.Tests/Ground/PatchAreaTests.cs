@@ -94,7 +94,7 @@ public sealed class PatchAreaTests
     {
         var bare = Some.Patch("back", 1000, cover: null) with { SunHours = null, SlopePercent = null };
         var section = PatchGround.Summarize(Some.Lawn(Some.Patch("front", 1000), bare));
-        Assert.Equal(["assumed.back.cover", "assumed.back.sun", "assumed.back.slope"], section.Assumptions.Select(a => a.Id));
+        Assert.Equal(["assumed.back.cover", "assumed.back.sun", "assumed.back.slope", "assumed.measured"], section.Assumptions.Select(a => a.Id));
         Assert.Equal(GroundDefaults.LivingCover, section.Value![1].LivingCover.Value);
     }
 }

@@ -23,6 +23,11 @@ internal static class PatchRules
 
     private static void Check(Patch patch, string path, Findings found)
     {
+        if (patch.Measured is { } measured && !Enum.IsDefined(measured.By))
+        {
+            found.Add($"{path}.measured.by", "an unknown way", "a known way of measuring");
+        }
+
         found.Id($"{path}.id", patch.Id);
         found.Words($"{path}.name", patch.Name);
         if (patch.Grasses.Count == 0 || patch.Grasses.Any(g => !Enum.IsDefined(g)))
@@ -41,6 +46,7 @@ internal static class PatchRules
         found.Range($"{path}.slope", patch.SlopePercent, 0.0, 100.0, "%");
         found.Range($"{path}.thatch", patch.Thatch?.Millimeters, 0.0, 150.0, "mm");
         found.Range($"{path}.grubs", patch.GrubsPerSquareFoot, 0.0, 500.0, "per sq ft");
+        found.Share($"{path}.measured.areaBand", patch.Measured?.AreaBand);
         ShapeRules.Check(patch.Shape, $"{path}.shape", found);
         AreaOf(patch, path, found);
     }

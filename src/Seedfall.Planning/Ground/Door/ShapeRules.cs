@@ -1,4 +1,5 @@
 using Seedfall.Engine.Units;
+using Seedfall.Planning.Ground.Shapes;
 
 namespace Seedfall.Planning.Ground.Door;
 
@@ -8,6 +9,9 @@ internal static class ShapeRules
     private const double MostMeters = 5000.0;
     private const int MostPoints = 4000;
     private const int MostHoles = 100;
+    private const int MostHolePoints = 8000;
+    private const int MostPieces = 100;
+    private const int MostCorners = 400;
 
     /// <summary>True when the shape is sound enough for its area to be worked out.</summary>
     internal static bool Computable(PatchShape shape)
@@ -18,6 +22,28 @@ internal static class ShapeRules
     }
 
     internal static void Check(PatchShape shape, string path, Findings found)
+    {
+        switch (shape)
+        {
+            case PatchShape.Simple s:
+                Simple(s, path, found);
+                break;
+            case PatchShape.Pieces p:
+                Pieces(p, $"{path}.pieces", found);
+                break;
+            case PatchShape.Taped t:
+                Taped(t, $"{path}.taped", found);
+                break;
+            case PatchShape.Outline o:
+                Outline(o, $"{path}.outline", found);
+                break;
+            case PatchShape.Typed t:
+                found.Above($"{path}.area", t.Area.SquareMeters, 1.0e6, "m2");
+                break;
+        }
+    }
+
+    private static void Simple(PatchShape.Simple shape, string path, Findings found)
     {
         switch (shape)
         {
@@ -32,17 +58,99 @@ internal static class ShapeRules
                 Length(found, $"{path}.triangle.base", t.Base);
                 Length(found, $"{path}.triangle.height", t.Height);
                 break;
+            case PatchShape.Sides s:
+                Sides(s, $"{path}.sides", found);
+                break;
+            case PatchShape.Slice s:
+                Length(found, $"{path}.slice.radius", s.Radius);
+                found.Above($"{path}.slice.share", s.Share.Percent, 100.0, "%");
+                break;
+            case PatchShape.Bow b:
+                Length(found, $"{path}.bow.chord", b.Chord);
+                Length(found, $"{path}.bow.rise", b.Rise);
+                break;
+            case PatchShape.Strip s:
+                Length(found, $"{path}.strip.along", s.Along);
+                Length(found, $"{path}.strip.wide", s.Wide);
+                break;
             case PatchShape.Offsets o:
                 Offsets(o, $"{path}.offsets", found);
                 break;
-            case PatchShape.Outline o:
-                Outline(o, $"{path}.outline", found);
-                break;
-            case PatchShape.Typed t:
-                found.Above($"{path}.area", t.Area.SquareMeters, 1.0e6, "m2");
-                break;
         }
     }
+
+    private static void Sides(PatchShape.Sides sides, string path, Findings found)
+    {
+        Length(found, $"{path}.a", sides.First);
+        Length(found, $"{path}.b", sides.Second);
+        Length(found, $"{path}.c", sides.Third);
+        double[] meters = [sides.First.Meters, sides.Second.Meters, sides.Third.Meters];
+        if (meters.All(m => m > 0.0) && TriangleBySides.Area(sides.First, sides.Second, sides.Third) is null)
+        {
+            var longest = meters.Max();
+            found.Add(path, $"{Meters(longest)} against {Meters(meters.Sum() - longest)} of the other two together", "three sides that close a triangle: each shorter than the other two together");
+        }
+    }
+
+    private static void Pieces(PatchShape.Pieces pieces, string path, Findings found)
+    {
+        if (pieces.All.Count is 0 or > MostPieces || pieces.All.All(p => p.TakenAway))
+        {
+            found.Add(path, pieces.All.Count is 0 or > MostPieces ? $"{pieces.All.Count} pieces" : "every piece taken away", $"1 to {MostPieces} pieces, at least one of them added");
+        }
+
+        var before = found.All.Count;
+        for (var i = 0; i < pieces.All.Count; i++)
+        {
+            Simple(pieces.All[i].Shape, $"{path}[{i}].shape", found);
+        }
+
+        if (found.All.Count == before && pieces.All.Count > 0 && !(PatchArea.Of(pieces).SquareMeters > 0.0))
+        {
+            found.Add(path, "more taken away than added", "an area above 0");
+        }
+    }
+
+    private static void Taped(PatchShape.Taped taped, string path, Findings found)
+    {
+        Length(found, $"{path}.base", taped.Base);
+        if (taped.Corners.Count is < 3 or > MostCorners)
+        {
+            found.Add($"{path}.corners", $"{taped.Corners.Count}", $"3 to {MostCorners} corners");
+            return;
+        }
+
+        for (var i = 0; i < taped.Corners.Count; i++)
+        {
+            found.Range($"{path}.corners[{i}].fromA", taped.Corners[i].FromA.Meters, 0.0, MostMeters, "m");
+            found.Range($"{path}.corners[{i}].fromB", taped.Corners[i].FromB.Meters, 0.0, MostMeters, "m");
+        }
+
+        if (!(taped.Base.Meters > 0.0))
+        {
+            return;
+        }
+
+        var points = TapedRing.Points(taped);
+        for (var i = 0; i < points.Count; i++)
+        {
+            if (points[i] is null)
+            {
+                var (corner, shortM) = (taped.Corners[i], TapedRing.ShortM(taped.Base.Meters, taped.Corners[i]));
+                found.Add(
+                    $"{path}.corners[{i}]",
+                    $"{Meters(corner.FromA.Meters)} from A and {Meters(corner.FromB.Meters)} from B over a base of {Meters(taped.Base.Meters)}, which miss each other by {Meters(shortM)}",
+                    $"two distances that meet: corner {i + 1} is no triangle with the base line");
+            }
+        }
+
+        if (points.All(p => p is not null))
+        {
+            Ring([.. points.Select(p => p!.Value)], $"{path}.corners", found);
+        }
+    }
+
+    private static string Meters(double meters) => $"{Findings.Text(new Length(meters).Feet, "ft")} ({Findings.Text(meters, "m")})";
 
     private static void Length(Findings found, string path, Length length) => found.Above(path, length.Meters, MostMeters, "m");
 
@@ -74,6 +182,12 @@ internal static class ShapeRules
             return;
         }
 
+        if (outline.Holes.Sum(h => h.Count) > MostHolePoints)
+        {
+            found.Add($"{path}.holes", $"{outline.Holes.Sum(h => h.Count)} points", $"at most {MostHolePoints} points in all holes together");
+            return;
+        }
+
         for (var i = 0; i < outline.Holes.Count; i++)
         {
             sound &= Ring(outline.Holes[i], $"{path}.holes[{i}]", found);
@@ -85,7 +199,7 @@ internal static class ShapeRules
         }
     }
 
-    private static bool Ring(IReadOnlyList<GroundPoint> ring, string path, Findings found)
+    internal static bool Ring(IReadOnlyList<GroundPoint> ring, string path, Findings found)
     {
         if (ring.Count > MostPoints || ring.Distinct().Count() < 3)
         {

@@ -13,7 +13,7 @@ internal static class PatchShapeFields
     private const string Triangle = "triangle";
     private const string Offsets = "offsets";
     private const string Typed = "typed";
-    private const string Outline = "outline";
+    private const string Kept = "kept";
 
     private static readonly Length Longest = Length.FromMeters(3000.0);
 
@@ -26,7 +26,11 @@ internal static class PatchShapeFields
     private static readonly TextField Widths = new("widths", "Widths at each step") { Longest = 400, Hint = "In the same unit as the step, first and last included, for example 0 18 24 22 9." };
     private static readonly QuantityField<Area> Known = new("area", "Area", UnitChoices.Area, Area.Zero, Area.FromHectares(100.0)) { AboveLeast = true };
 
-    private static ChoiceField<char> Choice(bool outlined) => new("shape", "Measured as", outlined ? [.. Shapes, ('o', Outline, "Keep the outline from the file")] : Shapes) { Required = true, Blank = null };
+    /// <summary>True for shapes this page has no fields for: they can be kept as they are, or replaced.</summary>
+    public static bool OnlyKept(PatchShape? shape) => shape is not (null or PatchShape.Rectangle or PatchShape.Circle or PatchShape.Triangle or PatchShape.Offsets or PatchShape.Typed);
+
+    private static ChoiceField<char> Choice(PatchShape? before) =>
+        new("shape", "Measured as", OnlyKept(before) ? [.. Shapes, ('o', Kept, before is PatchShape.Outline ? "Keep the outline as drawn" : "Keep the figure as measured")] : Shapes) { Required = true, Blank = null };
 
     private static IReadOnlyList<(char, string, string)> Shapes =>
     [
@@ -35,7 +39,7 @@ internal static class PatchShapeFields
 
     public static IReadOnlyList<FieldGroup> Groups(PatchShape? before) =>
     [
-        new("Its size", [Choice(before is PatchShape.Outline)]) { Hint = "Pace or tape it. A size 10 percent wrong makes every bag 10 percent wrong." },
+        new("Its size", [Choice(before)]) { Hint = "Pace or tape it. A size 10 percent wrong makes every bag 10 percent wrong." },
         new("Rectangle", [Long, Wide]) { When = Rectangle },
         new("Circle", [Across]) { When = Circle },
         new("Triangle", [Base, Height]) { When = Triangle },
@@ -76,14 +80,14 @@ internal static class PatchShapeFields
                 entries.Put("shape", Typed);
                 Known.Fill(entries, a.Area);
                 break;
-            case PatchShape.Outline:
-                entries.Put("shape", Outline);
+            case not null when OnlyKept(shape):
+                entries.Put("shape", Kept);
                 break;
         }
     }
 
     /// <summary>The shape as measured; null where a problem was noted. Each measure is read, so that every problem shows at once.</summary>
-    public static PatchShape? Read(PatchShape? before, Entries entries) => Choice(before is PatchShape.Outline).Read(entries) switch
+    public static PatchShape? Read(PatchShape? before, Entries entries) => Choice(before).Read(entries) switch
     {
         'r' => Pair(Long, Wide, entries) is var (l, w) ? new PatchShape.Rectangle(l, w) : null,
         'c' => Needed(Across, entries) is { } d ? new PatchShape.Circle(d) : null,

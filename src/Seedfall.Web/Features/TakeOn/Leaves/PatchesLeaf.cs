@@ -31,7 +31,7 @@ internal sealed class PatchesLeaf() : ListLeaf<Patch>("patches", "Patches", "Siz
     public override IReadOnlyList<FieldGroup> Groups(Lawn lawn, TradeTables trade) =>
     [
         new("The patch", [Name]),
-        .. PatchShapeFields.Groups(lawn.Patches.FirstOrDefault(p => p.Shape is PatchShape.Outline)?.Shape),
+        .. PatchShapeFields.Groups(lawn.Patches.FirstOrDefault(p => PatchShapeFields.OnlyKept(p.Shape))?.Shape),
         new("What grows there", [Grasses, Cover, Cause, Cured]),
         new("What it stands in", [Sun, Slope]),
         new("Found on the walk-over", [Thatch, Grubs, Weeds, Dormant]) { Hint = "Leave blank what you did not look at." },
@@ -82,6 +82,7 @@ internal sealed class PatchesLeaf() : ListLeaf<Patch>("patches", "Patches", "Siz
             Id = before?.Id ?? Slug.Unique(name ?? "patch", [.. others.Select(p => p.Id)]),
             Name = name ?? "",
             Shape = shape ?? new PatchShape.Typed(Area.FromSquareMeters(1.0)),
+            Measured = shape?.GetType() == before?.Shape.GetType() ? before?.Measured : null,
             Grasses = grasses,
             LivingCover = Cover.ReadShare(entries),
             Cause = Cause.Read(entries) ?? DamageCause.Unknown,

@@ -1,0 +1,87 @@
+using Seedfall.Planning.Ground.Sheets;
+
+namespace Seedfall.Planning.Ground.Door;
+
+/// <summary>The lawn's sheet: sound rings on this lawn's place, patches apart from each other.</summary>
+internal static class SheetRules
+{
+    private const int MostFeatures = 200;
+    private const double MostKmAway = 100.0;
+
+    internal static void Check(Lawn lawn, Findings found)
+    {
+        if (lawn.Sheet is not { } sheet)
+        {
+            return;
+        }
+
+        if (sheet.Origin is { } origin)
+        {
+            Origin(lawn, origin, found);
+        }
+
+        if (sheet.Boundary.Count > 0)
+        {
+            ShapeRules.Ring(sheet.Boundary, "sheet.boundary", found);
+        }
+
+        if (sheet.Features.Count > MostFeatures)
+        {
+            found.Add("sheet.features", $"{sheet.Features.Count}", $"at most {MostFeatures} features");
+            return;
+        }
+
+        for (var i = 0; i < sheet.Features.Count; i++)
+        {
+            found.Words($"sheet.features[{i}].name", sheet.Features[i].Name);
+            if (!Enum.IsDefined(sheet.Features[i].Kind))
+            {
+                found.Add($"sheet.features[{i}].kind", "an unknown kind", "a known kind of feature");
+            }
+
+            ShapeRules.Ring(sheet.Features[i].Ring, $"sheet.features[{i}].ring", found);
+        }
+
+        Overlaps(lawn.Patches, found);
+    }
+
+    private static void Origin(Lawn lawn, GeoPoint origin, Findings found)
+    {
+        if (!(Math.Abs(origin.LatitudeDeg) <= LocalPlane.MostLatitudeDeg) || !(Math.Abs(origin.LongitudeDeg) <= 180.0))
+        {
+            found.Add("sheet.origin", FormattableString.Invariant($"{origin.LatitudeDeg}, {origin.LongitudeDeg}"), "a point of the earth in degrees");
+            return;
+        }
+
+        var place = new LocalPlane(origin).ToGround(new GeoPoint(lawn.Place.LatitudeDeg, lawn.Place.LongitudeDeg));
+        var awayKm = RingLength.Apart(new(0.0, 0.0), place) / 1000.0;
+        if (!(awayKm <= MostKmAway))
+        {
+            found.Add("sheet.origin", $"{Findings.Text(Math.Round(awayKm), "km")} from the lawn's place", $"a point within {MostKmAway:0} km of it; latitude and longitude may be reversed");
+        }
+    }
+
+    /// <summary>Ground in two patches would be seeded and sprayed twice.</summary>
+    private static void Overlaps(IReadOnlyList<Patch> patches, Findings found)
+    {
+        for (var i = 0; i < patches.Count; i++)
+        {
+            if (patches[i].Shape is not PatchShape.Outline second || !ShapeRules.Computable(second))
+            {
+                continue;
+            }
+
+            for (var j = 0; j < i; j++)
+            {
+                if (patches[j].Shape is PatchShape.Outline first && ShapeRules.Computable(first))
+                {
+                    var sharedM2 = OverlapArea.Of(first, second).SquareMeters;
+                    if (SheetRemarks.Matters(sharedM2, Math.Min(PatchArea.Of(first).SquareMeters, PatchArea.Of(second).SquareMeters)))
+                    {
+                        found.Add($"patches[{i}].shape.outline", $"{Findings.Text(Math.Round(sharedM2, 1), "m2")} that also lie in {patches[j].Name}", "patches apart from each other on the sheet: ground in two is seeded and sprayed twice");
+                    }
+                }
+            }
+        }
+    }
+}
