@@ -27,14 +27,16 @@ export function scaleBand(picture: Picture): number | null {
   return Math.sqrt(2 * (PICK_PX / apart) ** 2 + TAPED_DISTANCE ** 2);
 }
 
-/** Null where nothing tells. */
-export function bandOf(drawing: Drawing, shape: Shape): number | null {
-  if (shape.taken?.by === "picture" && drawing.picture) {
-    const scale = scaleBand(drawing.picture);
-    if (scale === null) return null;
-    const rings = [shape.ring, ...(shape.kind === "hole" ? [] : holesIn(drawing, shape).map((h) => h.ring))];
-    const m2 = shape.kind === "hole" ? areaM2(shape.ring) : grassM2(drawing, shape);
-    return Math.min(1, Math.hypot(2 * scale, cornerShare(rings, m2, PICK_PX * drawing.picture.metersPerPixel)));
-  }
-  return shape.taken?.band ?? null;
+export type Errors = Readonly<Record<string, { readonly corner: number; readonly whole: number }>>;
+
+/** A picture is taken where nobody said how an outline was made, as the plan does. */
+export function bandOf(drawing: Drawing, shape: Shape, errors: Errors): number | null {
+  const by = shape.taken?.by ?? "picture";
+  const scale = by === "picture" && drawing.picture ? scaleBand(drawing.picture) : null;
+  if (scale === null && shape.taken?.band != null) return shape.taken.band;
+  const rings = [shape.ring, ...(shape.kind === "hole" ? [] : holesIn(drawing, shape).map((h) => h.ring))];
+  const m2 = shape.kind === "hole" ? areaM2(shape.ring) : grassM2(drawing, shape);
+  if (scale !== null && drawing.picture) return Math.min(1, Math.hypot(2 * scale, cornerShare(rings, m2, PICK_PX * drawing.picture.metersPerPixel)));
+  const error = errors[by];
+  return error ? Math.min(1, Math.hypot(error.whole, cornerShare(rings, m2, error.corner))) : null;
 }

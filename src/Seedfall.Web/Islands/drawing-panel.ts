@@ -1,6 +1,6 @@
 // Beside the sheet: which shape is meant, the areas, what is wrong, and what the tools are doing.
 
-import { bandOf } from "./drawing-band";
+import { bandOf, type Errors } from "./drawing-band";
 import { areaM2, edgeM } from "./drawing-geometry";
 import type { Shape } from "./drawing-model";
 import { grassM2, holesIn, type Problem } from "./drawing-problems";
@@ -26,7 +26,7 @@ export class Panel {
   private readonly voice = new Voice(need("draw-voice", HTMLParagraphElement));
   private readonly ground = need("draw-ground", HTMLDivElement);
 
-  constructor(private readonly session: Session, private readonly sheet: () => Sheet, private readonly stored: string) {
+  constructor(private readonly session: Session, private readonly sheet: () => Sheet, private readonly stored: string, private readonly errors: Errors) {
     this.rows = need("draw-table", HTMLTableElement).tBodies[0]!;
     this.choice.addEventListener("change", () => this.session.choose(this.choice.value));
     this.button("tool-add", () => session.use("add"));
@@ -96,7 +96,7 @@ export class Panel {
     } else {
       const holes = shape.kind === "hole" ? [] : holesIn(session.drawing, shape);
       const m2 = grassM2(session.drawing, shape);
-      const band = bandOf(session.drawing, shape);
+      const band = bandOf(session.drawing, shape, this.errors);
       const off = band === null ? "" : ` ± ${areaShort(band * m2, session.system)}`;
       const rest = `${holes.length > 0 ? `${areaShort(areaM2(shape.ring), session.system)} with what is no grass in it, ` : ""}${lengthText(edgeM(shape.ring), session.system)} round it`;
       this.area.replaceChildren(make("strong", areaText(m2, session.system)), make("span", off, { class: "off" }), make("span", rest, { class: "round" }));

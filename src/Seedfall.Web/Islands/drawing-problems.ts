@@ -7,7 +7,7 @@ import { METERS_PER_FOOT, type System } from "./drawing-text";
 export interface Problem { readonly text: string; readonly at: Corner | null; readonly keys: readonly string[] }
 
 /** Lines closer than this lie on each other: a corner set on an edge is neither in nor out. */
-const SAME_LINE_M = 0.02;
+const SAME_LINE_M = 0.05;
 
 /** Pieces of a ring between its meetings with another, each with its middle well inside, well outside or on the other. */
 interface Piece { readonly from: Corner; readonly middle: Corner; readonly lies: "in" | "out" | "on" }

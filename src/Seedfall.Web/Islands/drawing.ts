@@ -13,27 +13,30 @@ import { Sheet } from "./drawing-sheet";
 import { Walk } from "./drawing-walk";
 import { make, need } from "./drawing-words";
 
-/** What is stored, or what an older page left unsaved. */
+/** What is stored, then what an older page left unsaved, then what this page was sent with: undo leads back through them. */
 function open(page: PageData): { session: Session; resumed: number | null } {
   const drafts = new DraftBox(`seedfall-drawing-${page.lawn}`);
-  const session = new Session(page.drawing, page.system, page.stamp, drafts);
+  const stored = page.stored ?? page.drawing;
+  const session = new Session(stored, page.system, page.stamp, drafts);
   const draft = drafts.read();
-  if (!draft) return { session, resumed: null };
-  if (page.source === "saved" && draft.sent) {
+  const here = page.source === "stored" || page.source === "saved";
+  if (draft && page.source === "saved" && draft.sent) {
     drafts.drop();
     return { session, resumed: null };
   }
-  // What was posted and refused is the draft itself; an import goes on top of it, so that undo leads back.
-  if (page.source === "posted") return { session, resumed: null };
-  const picture = page.drawing.picture && draft.drawing.picture?.file !== page.drawing.picture.file ? page.drawing.picture : page.drawing.picture && draft.drawing.picture;
-  const drawing = { ...draft.drawing, picture };
-  if (same(drawing, page.drawing)) {
-    drafts.drop();
-    return { session, resumed: null };
+  let resumed: number | null = null;
+  if (draft && page.source !== "posted") {
+    // A picture laid under the sheet meanwhile takes the place of the draft's.
+    const picture = draft.drawing.picture?.file === stored.picture?.file || !stored.picture ? draft.drawing.picture : stored.picture;
+    const drawing = { ...draft.drawing, picture: stored.picture ? picture : null };
+    if (same(drawing, stored)) drafts.drop();
+    else {
+      session.resume(drawing, draft.stamp);
+      resumed = here ? draft.at : null;
+    }
   }
-  session.resume(drawing, draft.stamp);
-  if (page.source === "imported") session.take(page.drawing);
-  return { session, resumed: page.source === "imported" ? null : draft.at };
+  if (!here) session.take(page.drawing);
+  return { session, resumed };
 }
 
 function addKinds(page: PageData, session: Session): void {
@@ -68,7 +71,7 @@ function start(page: PageData): void {
     paper: () => ({ picture: session.drawing.picture, image: picture?.image ?? null, strength: picture?.strength ?? 0.75, system: session.system }),
     walk: () => walk?.track() ?? [],
   });
-  new Panel(session, current, JSON.stringify(page.drawing));
+  new Panel(session, current, JSON.stringify(page.stored ?? page.drawing), page.errors);
   new CornerList(session, current);
   picture = new PictureControls(session, current, page.lawn);
   walk = new Walk(session, current, page.lawn);
@@ -79,7 +82,7 @@ function start(page: PageData): void {
   if (resumed !== null) {
     const note = make("p", `What you drew ${new Date(resumed).toLocaleString("en-US", { dateStyle: "medium", timeStyle: "short" })} and did not save is back. `, { class: "draw-saved", role: "status" });
     const drop = make("button", "Go back to what is saved", { type: "button", class: "plain" });
-    drop.addEventListener("click", () => { session.rebase(page.drawing, page.stamp); note.remove(); });
+    drop.addEventListener("click", () => { session.rebase(page.stored ?? page.drawing, page.stamp); note.remove(); });
     note.append(drop);
     need("draw", HTMLDivElement).before(note);
   }

@@ -40,7 +40,11 @@ public sealed record OpenDrawing(StoredLawn Stored, string Stamp, DrawnForm Form
     /// <summary>What a file reader left out or changed.</summary>
     public IReadOnlyList<string> Remarks { get; init; } = [];
 
+    /// <summary>What is shown.</summary>
     public Drawn Drawn => Form.Drawn;
+
+    /// <summary>What is stored.</summary>
+    public required Drawn StoredDrawn { get; init; }
 
     public string Id => Stored.Row.Id;
 }
@@ -57,7 +61,7 @@ internal sealed class DrawWork(LawnBook book, SheetShelf shelf)
         }
 
         var drawn = DrawnLawn.Of(stored.Lawn, shelf.Notes(stored.Row));
-        return new(stored, Stamp(drawn), DrawnForm.Of(drawn, system), DrawSource.Stored, system);
+        return new(stored, Stamp(drawn), DrawnForm.Of(drawn, system), DrawSource.Stored, system) { StoredDrawn = drawn };
     }
 
     /// <summary>Takes a posted drawing in. What is returned is what to show.</summary>

@@ -57,5 +57,5 @@ public sealed record Drawn(IReadOnlyList<DrawnShape> Shapes, GeoPoint? Origin, P
 
     /// <summary>A shape as an outline of its grass: the ring, and for a patch or the edge the holes in it.</summary>
     public PatchShape.Outline OutlineOf(DrawnShape shape) =>
-        new(shape.Ring, shape.Kind == DrawnKind.Hole ? [] : [.. HolesIn(shape).Select(h => h.Ring)]);
+        new(shape.Ring, shape.Kind == DrawnKind.Hole ? [] : HoleInset.Apart(shape.Ring, [.. HolesIn(shape).Select(h => h.Ring)]));
 }

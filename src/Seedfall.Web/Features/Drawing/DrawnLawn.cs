@@ -11,7 +11,7 @@ internal static class DrawnLawn
     {
         var places = Places(lawn);
         var holes = lawn.Sheet?.Features.Select(f => (f.Name, f.Kind, f.Ring)).ToList() ?? [];
-        foreach (var ring in places.Values.SelectMany(p => p.Holes).Where(h => !holes.Exists(f => f.Ring.SequenceEqual(h))))
+        foreach (var ring in places.Values.SelectMany(p => p.Holes).Where(h => !holes.Exists(f => RingRelation.LiesIn(h, f.Ring))))
         {
             holes.Add((string.Create(CultureInfo.InvariantCulture, $"Hole {holes.Count + 1}"), FeatureKind.Other, ring));
         }

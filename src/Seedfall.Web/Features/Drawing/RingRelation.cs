@@ -3,14 +3,14 @@ using Seedfall.Planning.Ground;
 namespace Seedfall.Web.Features.Drawing;
 
 /// <summary>
-/// How two rings lie toward each other, where lines within two centimeters lie on each other: a corner set on an edge is
+/// How two rings lie toward each other, where lines within five centimeters lie on each other: a corner set on an edge is
 /// neither in nor out, so that a patch may run along the lawn's edge and a bed along a patch. The script of the page judges
 /// by the same rules.
 /// </summary>
 internal static class RingRelation
 {
     /// <summary>Lines closer than this lie on each other, m.</summary>
-    private const double SameLineM = 0.02;
+    public const double SameLineM = 0.05;
 
     private enum Lies
     {
@@ -102,23 +102,26 @@ internal static class RingRelation
     }
 
     /// <summary>How far along a side the nearest place to a point lies, 0 to 1.</summary>
-    private static double Share(GroundPoint a, GroundPoint b, GroundPoint p)
+    public static double Share(GroundPoint a, GroundPoint b, GroundPoint p)
     {
         var (east, north) = (b.EastM - a.EastM, b.NorthM - a.NorthM);
         var square = east * east + north * north;
         return square == 0.0 ? 0.0 : Math.Clamp(((p.EastM - a.EastM) * east + (p.NorthM - a.NorthM) * north) / square, 0.0, 1.0);
     }
 
-    private static GroundPoint Along(GroundPoint a, GroundPoint b, double share) =>
+    /// <summary>The point a share of the way along a side.</summary>
+    public static GroundPoint Along(GroundPoint a, GroundPoint b, double share) =>
         new(a.EastM + share * (b.EastM - a.EastM), a.NorthM + share * (b.NorthM - a.NorthM));
 
-    private static double ToSide(GroundPoint a, GroundPoint b, GroundPoint p)
+    /// <summary>Distance from a point to the nearest place on a side, m.</summary>
+    public static double ToSide(GroundPoint a, GroundPoint b, GroundPoint p)
     {
         var near = Along(a, b, Share(a, b, p));
         return double.Hypot(p.EastM - near.EastM, p.NorthM - near.NorthM);
     }
 
-    private static double ToRing(IReadOnlyList<GroundPoint> ring, GroundPoint p)
+    /// <summary>Distance from a point to the nearest place on a ring, m.</summary>
+    public static double ToRing(IReadOnlyList<GroundPoint> ring, GroundPoint p)
     {
         var least = double.PositiveInfinity;
         for (var i = 0; i < ring.Count; i++)
