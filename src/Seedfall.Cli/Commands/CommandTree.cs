@@ -14,6 +14,7 @@ internal static class CommandTree
             WeatherCommand.Make(streams),
             CheckCommand.Make(streams),
             DemoCommand.Make(streams),
+            OutlineCommand.Make(streams),
             ValidateCommand.Make(streams),
         };
         var parsed = root.Parse(args);

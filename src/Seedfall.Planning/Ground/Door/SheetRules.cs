@@ -6,6 +6,7 @@ namespace Seedfall.Planning.Ground.Door;
 internal static class SheetRules
 {
     private const int MostFeatures = 200;
+    private const int MostPoints = 20_000;
     private const double MostKmAway = 100.0;
 
     internal static void Check(Lawn lawn, Findings found)
@@ -23,6 +24,12 @@ internal static class SheetRules
         if (sheet.Boundary.Count > 0)
         {
             ShapeRules.Ring(sheet.Boundary, "sheet.boundary", found);
+        }
+
+        if (Points(sheet, lawn.Patches) > MostPoints)
+        {
+            found.Add("sheet", $"{Points(sheet, lawn.Patches)} points with those of the patches", $"at most {MostPoints} points on one sheet");
+            return;
         }
 
         if (sheet.Features.Count > MostFeatures)
@@ -64,24 +71,23 @@ internal static class SheetRules
     /// <summary>Ground in two patches would be seeded and sprayed twice.</summary>
     private static void Overlaps(IReadOnlyList<Patch> patches, Findings found)
     {
-        for (var i = 0; i < patches.Count; i++)
+        var sound = patches.Select((p, i) => (Number: i, p.Name, Outline: p.Shape as PatchShape.Outline))
+            .Where(p => p.Outline is not null && ShapeRules.Computable(p.Outline))
+            .Select(p => (p.Number, p.Name, Outline: p.Outline!, AreaM2: PatchArea.Of(p.Outline!).SquareMeters)).ToList();
+        for (var i = 0; i < sound.Count; i++)
         {
-            if (patches[i].Shape is not PatchShape.Outline second || !ShapeRules.Computable(second))
-            {
-                continue;
-            }
-
             for (var j = 0; j < i; j++)
             {
-                if (patches[j].Shape is PatchShape.Outline first && ShapeRules.Computable(first))
+                var sharedM2 = OverlapArea.Of(sound[j].Outline, sound[i].Outline).SquareMeters;
+                if (SheetRemarks.Matters(sharedM2, Math.Min(sound[j].AreaM2, sound[i].AreaM2)))
                 {
-                    var sharedM2 = OverlapArea.Of(first, second).SquareMeters;
-                    if (SheetRemarks.Matters(sharedM2, Math.Min(PatchArea.Of(first).SquareMeters, PatchArea.Of(second).SquareMeters)))
-                    {
-                        found.Add($"patches[{i}].shape.outline", $"{Findings.Text(Math.Round(sharedM2, 1), "m2")} that also lie in {patches[j].Name}", "patches apart from each other on the sheet: ground in two is seeded and sprayed twice");
-                    }
+                    found.Add($"patches[{sound[i].Number}].shape.outline", $"{Findings.Text(Math.Round(sharedM2, 1), "m2")} that also lie in {sound[j].Name}", "patches apart from each other on the sheet: ground in two is seeded and sprayed twice");
                 }
             }
         }
     }
+
+    private static int Points(GroundSheet sheet, IReadOnlyList<Patch> patches) =>
+        sheet.Boundary.Count + sheet.Features.Sum(f => f.Ring.Count)
+        + patches.Sum(p => p.Shape is PatchShape.Outline o ? o.Ring.Count + o.Holes.Sum(h => h.Count) : 0);
 }
