@@ -1,9 +1,9 @@
 // Beside the sheet: which shape is meant, the areas, what is wrong, and what the tools are doing.
 
 import { bandOf, type Errors } from "./drawing-band";
-import { areaM2, edgeM } from "./drawing-geometry";
+import { edgeM } from "./drawing-geometry";
 import type { Shape } from "./drawing-model";
-import { grassM2, holesIn, type Problem } from "./drawing-problems";
+import { grassM2, type Problem } from "./drawing-problems";
 import type { Session, Tool } from "./drawing-session";
 import type { Sheet } from "./drawing-sheet";
 import { areaShort, areaText, lengthShort, lengthText } from "./drawing-text";
@@ -94,11 +94,10 @@ export class Panel {
       text = `${shape.name}: no area while it crosses itself`;
       this.area.replaceChildren(make("span", text));
     } else {
-      const holes = shape.kind === "hole" ? [] : holesIn(session.drawing, shape);
       const m2 = grassM2(session.drawing, shape);
       const band = bandOf(session.drawing, shape, this.errors);
       const off = band === null ? "" : ` ± ${areaShort(band * m2, session.system)}`;
-      const rest = `${holes.length > 0 ? `${areaShort(areaM2(shape.ring), session.system)} with what is no grass in it, ` : ""}${lengthText(edgeM(shape.ring), session.system)} round it`;
+      const rest = `${lengthText(edgeM(shape.ring), session.system)} round it`;
       this.area.replaceChildren(make("strong", areaText(m2, session.system)), make("span", off, { class: "off" }), make("span", rest, { class: "round" }));
       text = `${shape.name}: ${areaText(m2, session.system)}${off ? `, give or take ${areaShort(band! * m2, session.system)}` : ""}. ${shape.ring.length} corners, ${lengthText(edgeM(shape.ring), session.system)} round it.`;
     }

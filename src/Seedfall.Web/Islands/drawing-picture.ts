@@ -24,6 +24,7 @@ export function pointAt(p: Picture, [x, y]: readonly [number, number]): Corner {
 export class PictureControls {
   strength = 0.75;
   image: HTMLImageElement | null = null;
+  private picked = 0;
   private readonly box = need("picture-body", HTMLDivElement);
   private readonly state = make("p", "", { class: "picture-state" });
   private readonly unit = make("select", "", { "aria-label": "Unit of the distance" });
@@ -74,6 +75,11 @@ export class PictureControls {
     this.box.hidden = !p;
     if (!p) return;
     this.pick.setAttribute("aria-pressed", String(session.tool === "scale"));
+    if (session.tool === "scale" && session.picks.length === 2 && this.picked < 2) {
+      this.known.scrollIntoView({ block: "center" });
+      this.known.focus({ preventScroll: true });
+    }
+    this.picked = session.picks.length;
     this.move.setAttribute("aria-pressed", String(session.tool === "picture"));
     if (document.activeElement !== this.turn) this.turn.value = String(p.turnDeg);
     const band = scaleBand(p);

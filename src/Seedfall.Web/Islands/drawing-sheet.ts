@@ -108,7 +108,8 @@ export class Sheet {
     if (box[2]! - box[0]! < least) { box[0]! -= least; box[2]! += least; }
     if (box[3]! - box[1]! < least) { box[1]! -= least; box[3]! += least; }
     this.map.updateSize();
-    this.view.fit(box, { padding: [38, 34, 52, 34], maxZoom: 40, minResolution: 0.004 });
+    // Room for the area in the corner above, the zoom buttons and the scale bar.
+    this.view.fit(box, { padding: [84, coarse ? 40 : 60, 60, 40], minResolution: 0.004 });
   }
 
   /** Brings a point into sight. */

@@ -89,20 +89,20 @@ function start(page: PageData): void {
   document.getElementById("draw-theirs")?.addEventListener("click", () => new DraftBox(`seedfall-drawing-${page.lawn}`).drop());
   if (page.source === "saved") history.replaceState(null, "", location.pathname);
 
-  const form = need("draw-form", HTMLFormElement);
-  const typed = need("typed", HTMLDetailsElement);
-  typed.hidden = true;
-  form.addEventListener("submit", () => {
+  need("typed", HTMLDetailsElement).remove();
+  const fill = (form: HTMLFormElement): void => {
     // The server reads the same fields a page without script posts.
-    typed.remove();
     form.querySelectorAll("[data-drawn]").forEach((e) => e.remove());
     const fields = formFields(session.history.now);
     for (const field of fields) field.dataset["drawn"] = "";
     form.append(...fields);
     const stamp = form.elements.namedItem("stamp");
     if (stamp instanceof HTMLInputElement) stamp.value = session.base;
-    session.sent();
-  });
+  };
+  const form = need("draw-form", HTMLFormElement);
+  form.addEventListener("submit", () => { fill(form); session.sent(); });
+  const file = need("draw-file", HTMLFormElement);
+  file.addEventListener("submit", () => fill(file));
 }
 
 const page = readPage();

@@ -1,4 +1,5 @@
 using Microsoft.AspNetCore.Mvc;
+using Seedfall.Exchange.Ground;
 using Seedfall.Web.Features.TakeOn;
 using Seedfall.Web.Layout;
 
@@ -10,6 +11,9 @@ internal static class DrawEndpoints
     /// <summary>Largest picture taken.</summary>
     private const long PictureBytes = 25L << 20;
 
+    /// <summary>Largest file of outlines taken, with the drawing sent beside it.</summary>
+    private const long FileBytes = 18L << 20;
+
     public static void MapDrawing(this WebApplication app)
     {
         var draw = app.MapGroup("/lawns/{id}/draw");
@@ -18,6 +22,8 @@ internal static class DrawEndpoints
         draw.MapPost("/picture", AddPicture).WithMetadata(new RequestSizeLimitAttribute(PictureBytes));
         draw.MapGet("/picture/{file}", Picture);
         draw.MapPost("/walk", Walked);
+        draw.MapPost("/file", Import).WithMetadata(new RequestSizeLimitAttribute(FileBytes));
+        draw.MapGet("/file/{name}", Export);
     }
 
     private static async Task<IResult> Show(string id, string? saved, DrawWork work, HttpContext http) =>
@@ -64,6 +70,38 @@ internal static class DrawEndpoints
 
         var open = await work.Open(id, Viewer.Of(http), http.RequestAborted);
         return open is null ? Page.NoSuchLawn() : Page.Of<DrawPage>(new { Open = open, FileProblems = (IReadOnlyList<string>)[problem] }, StatusCodes.Status422UnprocessableEntity);
+    }
+
+    /// <summary>Reads a file into the drawing as it lies open in the browser; nothing is saved.</summary>
+    private static async Task<IResult> Import(string id, IFormCollection form, DrawWork work, HttpContext http)
+    {
+        if (await work.Open(id, Viewer.Of(http), http.RequestAborted) is not { } open)
+        {
+            return Page.NoSuchLawn();
+        }
+
+        if (form.Files.Count != 1 || form.Files[0].Length == 0)
+        {
+            return Page.Of<DrawPage>(new { Open = open, FileProblems = (IReadOnlyList<string>)["Choose one file: GeoJSON, GPX, KML or KMZ."] }, StatusCodes.Status422UnprocessableEntity);
+        }
+
+        using var bytes = new MemoryStream();
+        await form.Files[0].CopyToAsync(bytes, http.RequestAborted);
+        var (shown, problem) = DrawWork.Import(open, form, bytes.ToArray(), form.Files[0].FileName);
+        return problem is null
+            ? Page.Of<DrawPage>(new { Open = shown })
+            : Page.Of<DrawPage>(new { Open = open, FileProblems = (IReadOnlyList<string>)[problem] }, StatusCodes.Status422UnprocessableEntity);
+    }
+
+    private static async Task<IResult> Export(string id, string name, DrawWork work, HttpContext http)
+    {
+        if (await work.Open(id, Viewer.Of(http), http.RequestAborted) is not { } open || OutlineFiles.KindOf(name) is not { } kind || open.Drawn.IsBlank)
+        {
+            return Results.NotFound();
+        }
+
+        var type = kind switch { OutlineFileKind.GeoJson => "application/geo+json", OutlineFileKind.Gpx => "application/gpx+xml", OutlineFileKind.Kml => "application/xml", _ => "application/zip" };
+        return Results.File(GroundFiles.Write(kind, open.Drawn, open.Stored.Lawn), type, id + Path.GetExtension(name));
     }
 
     /// <summary>An outline of a walk. Works something out and changes nothing.</summary>

@@ -93,6 +93,23 @@ internal sealed class DrawWork(LawnBook book, SheetShelf shelf)
         return (result, result == SaveResult.Conflict ? shown with { Met = Met(open, posted.Drawn) } : shown);
     }
 
+    /// <summary>The drawing with a file taken in, to be looked at; or why the file was refused. What was drawn and not saved comes along.</summary>
+    public static (OpenDrawing Shown, string? Problem) Import(OpenDrawing open, IFormCollection form, byte[] bytes, string name)
+    {
+        var posted = form.ContainsKey(Drawn.EdgeKey) ? DrawnForm.Read(form, open.Stored.Lawn, open.Drawn.Picture) : open.Form;
+        if (posted.Problems.Count > 0)
+        {
+            return (open, posted.Problems[0]);
+        }
+
+        var import = GroundFiles.Read(bytes, name, posted.Drawn, form["target"].ToString());
+        var shown = open with
+        {
+            Form = DrawnForm.Of(import.Drawn, open.System), Source = DrawSource.Imported, Remarks = import.Remarks, Problems = DrawnProblems.Of(import.Drawn, open.System),
+        };
+        return (shown, import.Problem);
+    }
+
     /// <summary>What could not be read, else what crosses, else what the rules of a lawn say.</summary>
     private List<DrawnProblem> Judged(DrawnForm posted, Lawn changed, IReadOnlyList<string> undrawn, UnitSystem system)
     {

@@ -71,7 +71,7 @@ internal static class HoleInset
         // The nearer to a straight line, the closer the middle direction stands to both normals.
         var outM = others.Max(o => RingRelation.ToRing(o, at) is var d && d < SameLineM ? d : 0.0);
         var step = (outM + ApartM) * Math.Min(3.0, 2.0 / length) / length;
-        return new(at.EastM + east * step, at.NorthM + north * step);
+        return new(Math.Round(at.EastM + east * step, 4), Math.Round(at.NorthM + north * step, 4));
     }
 
     /// <summary>Unit vector from a side into the ring.</summary>
