@@ -75,7 +75,8 @@ export class Sheet {
       interactions: [
         new DragPan(), new PinchZoom(), new MouseWheelZoom({ maxDelta: 0.8 }),
         new PictureDrag(session), this.modify, new Place((at) => this.placed(at)), new Pick((px) => this.pick(px)),
-        ...[this.shapes, this.meant].map((source) => new Snap({ source, pixelTolerance: coarse ? 18 : 12 })),
+        // To the other shapes only: a shape being drawn must not catch on itself.
+        new Snap({ source: this.shapes, pixelTolerance: coarse ? 18 : 12 }),
       ],
     });
     this.meant.addFeature(this.active);
@@ -179,7 +180,9 @@ export class Sheet {
     if (session.tool !== "add") return false;
     const first = session.ring[0];
     if (first && session.ring.length > 2 && distance(first, to) / this.metersPerPixel < REACH) {
-      session.select(0);
+      // A tap on the first corner says that the outline is done.
+      session.corner = 0;
+      session.use("move");
       return true;
     }
     if (session.ring.some((c) => distance(c, to) < 0.001)) return true;

@@ -34,7 +34,11 @@ export class Walk {
     const row = make("div", "", { class: "walk-buttons" });
     row.append(this.start, this.done, this.drop);
     this.box.prepend(how, this.state, row);
-    document.addEventListener("visibilitychange", () => { if (document.visibilityState === "visible" && this.watch !== null) void this.stayAwake(); });
+    document.addEventListener("visibilitychange", () => {
+      if (document.visibilityState === "hidden") this.keep(true);
+      else if (this.watch !== null) void this.stayAwake();
+    });
+    window.addEventListener("pagehide", () => this.keep(true));
     session.onChange((change) => { if (change === "choice") this.show(); });
     this.show();
     if (this.fixes.length > 0) need("walk", HTMLDetailsElement).open = true;
