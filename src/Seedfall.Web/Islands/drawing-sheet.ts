@@ -61,7 +61,7 @@ export class Sheet {
       projection: new Projection({ code: "sheet", units: "m", extent: [-50_000, -50_000, 50_000, 50_000] }),
       center: [0, 0], resolution: 0.1, minResolution: 0.004, maxResolution: 6, enableRotation: false, constrainResolution: false,
     });
-    const others = new VectorLayer({ source: this.shapes, declutter: false });
+    const others = new VectorLayer({ source: this.shapes, declutter: true });
     const front = new VectorLayer({ source: this.meant, style: () => this.front(), updateWhileInteracting: true, updateWhileAnimating: true });
     const signs = new VectorLayer({ source: this.marks, style: () => this.signs(), updateWhileInteracting: true, updateWhileAnimating: true });
     this.modify = new Modify({
