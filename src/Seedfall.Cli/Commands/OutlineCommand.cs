@@ -31,7 +31,7 @@ internal static class OutlineCommand
         OutlineReport[] reports = [.. read.Outlines.Select(OutlineReport.Of), .. read.Walks.Select(OutlineReport.Of)];
         if (to is not null)
         {
-            Convert(to, reports, read);
+            Convert(to, reports, read, streams);
         }
 
         if (json)
@@ -44,12 +44,17 @@ internal static class OutlineCommand
             {
                 streams.Results.WriteLine(line);
             }
+
+            foreach (var problem in reports.SelectMany(r => r.Problems.Select(p => $"seedfall: {file.Name}: {r.Name}: {p}")))
+            {
+                streams.Remarks.WriteLine(problem);
+            }
         }
 
         return Array.TrueForAll(reports, r => r.Sound) ? ExitCode.Done : ExitCode.BadInput;
     }
 
-    private static void Convert(FileInfo to, OutlineReport[] reports, OutlineReadResult read)
+    private static void Convert(FileInfo to, OutlineReport[] reports, OutlineReadResult read, Streams streams)
     {
         var kind = OutlineFiles.KindOf(to.Name) ?? throw new CommandException(ExitCode.BadInput, $"{to.Name}: expected a name ending in .geojson, .gpx, .kml or .kmz");
         if (Array.Find(reports, r => !r.Sound) is { } fault)
@@ -60,5 +65,10 @@ internal static class OutlineCommand
         using var folder = new OutputFolder(to.DirectoryName ?? ".");
         folder.Add(to.Name, OutlineFiles.Write(kind, [.. reports.Select(r => r.Drawn!)], kind == OutlineFileKind.Gpx ? read.Walks : []));
         folder.Publish();
+        streams.Remarks.WriteLine($"seedfall: {to.Name}: {reports.Length} outline(s) written");
+        if (read.Walks.Count > 0)
+        {
+            streams.Remarks.WriteLine("seedfall: the range of a walked area does not travel with the outline; keep the walk");
+        }
     }
 }

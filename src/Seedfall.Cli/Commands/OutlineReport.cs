@@ -68,11 +68,6 @@ internal sealed record OutlineReport(
             yield return $"{Name} ({Kind}): {Both(area)}; nine times in ten {Both(low)} to {Both(high)}; edge {Ft(edge)}{(BedEdgeM is { } beds ? $", round beds {Ft(beds)}" : "")}.";
         }
 
-        foreach (var problem in Problems)
-        {
-            yield return $"{Name} ({Kind}): {problem}.";
-        }
-
         foreach (var remark in Remarks)
         {
             yield return $"  {remark}.";
