@@ -80,6 +80,16 @@ public sealed partial class DrawingTests : IDisposable
     }
 
     [Fact]
+    public async Task More_corners_than_a_sheet_takes_are_refused_before_anything_is_worked_out()
+    {
+        var lawn = await _app.TakeOn();
+        var zigzag = string.Join('\n', Enumerable.Range(0, 3_900).Select(i => $"{i} {i % 2}"));
+        var answer = await Draw(lawn, [("edge", zigzag), .. Enumerable.Range(1, 4).Select(i => ($"hole-{i}", zigzag))]);
+        Assert.Equal(HttpStatusCode.UnprocessableEntity, answer.Status);
+        Assert.Contains("One sheet takes at most 12,000 corners in all, not 19,500.", App.Words(answer.Body), StringComparison.Ordinal);
+    }
+
+    [Fact]
     public async Task Crossings_are_marked_in_the_picture_and_named_between_shapes()
     {
         var lawn = await _app.TakeOn();

@@ -37,6 +37,17 @@ function pieces(ring: Ring, other: Ring): Piece[] {
   });
 }
 
+function boxOf(ring: Ring): { west: number; south: number; east: number; north: number } {
+  const box = { west: Infinity, south: Infinity, east: -Infinity, north: -Infinity };
+  for (const { e, n } of ring) {
+    box.west = Math.min(box.west, e);
+    box.east = Math.max(box.east, e);
+    box.south = Math.min(box.south, n);
+    box.north = Math.max(box.north, n);
+  }
+  return box;
+}
+
 /** Where a ring leaves another it should stay inside; null where it stays. */
 export function leaves(ring: Ring, other: Ring): Corner | null {
   const all = pieces(ring, other);
@@ -46,6 +57,8 @@ export function leaves(ring: Ring, other: Ring): Corner | null {
 
 /** Where two rings take the same ground; null where they lie apart or only touch. */
 export function overlaps(ring: Ring, other: Ring): Corner | null {
+  const [a, b] = [boxOf(ring), boxOf(other)];
+  if (a.east < b.west || b.east < a.west || a.north < b.south || b.north < a.south) return null;
   for (const [one, two] of [[ring, other], [other, ring]] as const) {
     const all = pieces(one, two);
     const inside = all.find((p, i) => p.lies === "in" && all[(i + all.length - 1) % all.length]!.lies !== "in") ?? all.find((p) => p.lies === "in");
@@ -55,7 +68,10 @@ export function overlaps(ring: Ring, other: Ring): Corner | null {
 }
 
 /** Wholly inside, touching allowed. */
-export const liesIn = (ring: Ring, other: Ring): boolean => leaves(ring, other) === null;
+export function liesIn(ring: Ring, other: Ring): boolean {
+  const [own, outer] = [boxOf(ring), boxOf(other)];
+  return own.west > outer.west - SAME_LINE_M && own.east < outer.east + SAME_LINE_M && own.south > outer.south - SAME_LINE_M && own.north < outer.north + SAME_LINE_M && leaves(ring, other) === null;
+}
 
 const drawn = (s: Shape): boolean => s.ring.length > 2;
 

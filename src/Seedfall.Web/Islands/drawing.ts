@@ -57,11 +57,19 @@ function addKinds(page: PageData, session: Session): void {
   }
 }
 
-function start(page: PageData): void {
+/** Runs once the box has a size: the style sheet may come later than the script. */
+function onceSized(box: HTMLElement, run: () => void): void {
+  if (box.clientWidth > 0 && box.clientHeight > 0) { run(); return; }
+  const watch = new ResizeObserver(() => {
+    if (box.clientWidth === 0 || box.clientHeight === 0) return;
+    watch.disconnect();
+    run();
+  });
+  watch.observe(box);
+}
+
+function start(page: PageData, box: HTMLDivElement): void {
   const { session, resumed } = open(page);
-  const box = need("sheet", HTMLDivElement);
-  for (const element of document.querySelectorAll<HTMLElement>(".draw .scripted")) element.hidden = false;
-  document.getElementById("still")?.setAttribute("hidden", "");
 
   let sheet: Sheet | null = null;
   const current = (): Sheet => sheet!;
@@ -106,4 +114,9 @@ function start(page: PageData): void {
 }
 
 const page = readPage();
-if (page) start(page);
+if (page) {
+  const box = need("sheet", HTMLDivElement);
+  for (const element of document.querySelectorAll<HTMLElement>(".draw .scripted")) element.hidden = false;
+  document.getElementById("still")?.setAttribute("hidden", "");
+  onceSized(box, () => start(page, box));
+}

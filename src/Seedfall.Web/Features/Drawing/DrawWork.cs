@@ -103,6 +103,11 @@ internal sealed class DrawWork(LawnBook book, SheetShelf shelf)
         }
 
         var import = GroundFiles.Read(bytes, name, posted.Drawn, form["target"].ToString());
+        if (import.Problem is null && DrawnForm.TooMany(import.Drawn.Shapes) is { } many)
+        {
+            return (open, $"{name}: {many}");
+        }
+
         var shown = open with
         {
             Form = DrawnForm.Of(import.Drawn, open.System), Source = DrawSource.Imported, Remarks = import.Remarks, Problems = DrawnProblems.Of(import.Drawn, open.System),

@@ -23,6 +23,7 @@ public sealed record CornerField(DrawnShape Shape, string Field, string Text, st
 public sealed partial record DrawnForm(Drawn Drawn, IReadOnlyList<CornerField> Fields, string Unit, IReadOnlyList<string> Problems)
 {
     private const int MostHoles = 100;
+    private const int MostCorners = 12_000;
 
     /// <summary>The kinds of hole, as key and words.</summary>
     public static IReadOnlyList<(FeatureKind Kind, string Key, string Words)> Kinds { get; } =
@@ -56,9 +57,20 @@ public sealed partial record DrawnForm(Drawn Drawn, IReadOnlyList<CornerField> F
 
         fields.AddRange(lawn.Patches.Select(p => Field(form, new($"patch-{p.Id}", DrawnKind.Patch, p.Name, []) { PatchId = p.Id }, $"patch-{p.Id}", unit)));
         var problems = fields.Where(f => f.Problem is not null).Select(f => $"{f.Shape.Name}: {f.Problem}").ToList();
+        if (TooMany([.. fields.Select(f => f.Shape)]) is { } many)
+        {
+            problems.Add(many);
+            fields = [.. fields.Select(f => f with { Shape = f.Shape with { Ring = [] } })];
+        }
+
         var drawn = new Drawn([.. fields.Select(f => f.Shape)], Origin(form, problems), Picture(form, stored, problems));
         return new(drawn, fields, unit.Key, problems);
     }
+
+    /// <summary>One sentence where there are more corners than one sheet takes.</summary>
+    internal static string? TooMany(IReadOnlyList<DrawnShape> shapes) => shapes.Sum(s => s.Ring.Count) is > MostCorners and var corners
+        ? string.Create(CultureInfo.InvariantCulture, $"One sheet takes at most {MostCorners:#,##0} corners in all, not {corners:#,##0}.")
+        : null;
 
     private static string Hole(int number) => string.Create(CultureInfo.InvariantCulture, $"hole-{number}");
 

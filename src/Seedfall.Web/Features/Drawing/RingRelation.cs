@@ -23,11 +23,25 @@ internal static class RingRelation
     public static GroundPoint? Leaves(IReadOnlyList<GroundPoint> ring, IReadOnlyList<GroundPoint> other) => First(ring, other, Lies.Out);
 
     /// <summary>Wholly inside, touching allowed.</summary>
-    public static bool LiesIn(IReadOnlyList<GroundPoint> ring, IReadOnlyList<GroundPoint> other) => Leaves(ring, other) is null;
+    public static bool LiesIn(IReadOnlyList<GroundPoint> ring, IReadOnlyList<GroundPoint> other)
+    {
+        var (own, outer) = (Box(ring), Box(other));
+        return own.West > outer.West - SameLineM && own.East < outer.East + SameLineM && own.South > outer.South - SameLineM && own.North < outer.North + SameLineM
+            && Leaves(ring, other) is null;
+    }
 
     /// <summary>Where two rings take the same ground; null where they lie apart or only touch.</summary>
     public static GroundPoint? Overlaps(IReadOnlyList<GroundPoint> ring, IReadOnlyList<GroundPoint> other) =>
-        First(ring, other, Lies.In) ?? First(other, ring, Lies.In) ?? (AllOn(ring, other) && AllOn(other, ring) ? ring[0] : null);
+        BoxesApart(ring, other) ? null : First(ring, other, Lies.In) ?? First(other, ring, Lies.In) ?? (AllOn(ring, other) && AllOn(other, ring) ? ring[0] : null);
+
+    private static bool BoxesApart(IReadOnlyList<GroundPoint> ring, IReadOnlyList<GroundPoint> other)
+    {
+        var (a, b) = (Box(ring), Box(other));
+        return a.East < b.West || b.East < a.West || a.North < b.South || b.North < a.South;
+    }
+
+    private static (double West, double South, double East, double North) Box(IReadOnlyList<GroundPoint> ring) =>
+        (ring.Min(p => p.EastM), ring.Min(p => p.NorthM), ring.Max(p => p.EastM), ring.Max(p => p.NorthM));
 
     private static bool AllOn(IReadOnlyList<GroundPoint> ring, IReadOnlyList<GroundPoint> other) => Pieces(ring, other).TrueForAll(p => p.Lies == Lies.On);
 
