@@ -110,7 +110,10 @@ internal sealed class DrawWork(LawnBook book, SheetShelf shelf)
 
         var shown = open with
         {
-            Form = DrawnForm.Of(import.Drawn, open.System), Source = DrawSource.Imported, Remarks = import.Remarks, Problems = DrawnProblems.Of(import.Drawn, open.System),
+            Form = DrawnForm.Of(import.Drawn, open.System),
+            Source = DrawSource.Imported,
+            Remarks = import.Remarks,
+            Problems = DrawnProblems.Of(import.Drawn, open.System),
         };
         return (shown, import.Problem);
     }
