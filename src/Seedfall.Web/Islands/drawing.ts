@@ -118,5 +118,7 @@ if (page) {
   const box = need("sheet", HTMLDivElement);
   for (const element of document.querySelectorAll<HTMLElement>(".draw .scripted")) element.hidden = false;
   document.getElementById("still")?.setAttribute("hidden", "");
+  // Never flat, not even in the moment a page is laid out anew without its style.
+  box.style.minHeight = "19rem";
   onceSized(box, () => start(page, box));
 }
