@@ -1,3 +1,4 @@
+using Seedfall.Web.Features.Drawing;
 using Seedfall.Web.Features.Lawns;
 using Seedfall.Web.Features.Log;
 using Seedfall.Web.Features.Plan;
@@ -22,6 +23,7 @@ app.UsePages();
 app.MapLawns();
 app.MapTakeOn();
 app.MapWalkOver();
+app.MapDrawing();
 app.MapWeather();
 app.MapSite();
 app.MapPlan();

@@ -43,7 +43,7 @@ internal sealed class Window : IAsyncDisposable
 
     public string Size { get; }
 
-    public static async Task<Window> Open(RunningApp app, string size, bool script = true)
+    public static async Task<Window> Open(RunningApp app, string size, bool script = true, bool touch = false)
     {
         var (width, height) = size == "phone" ? (390, 844) : (1280, 900);
         var context = await app.Browser.NewContextAsync(new()
@@ -51,6 +51,8 @@ internal sealed class Window : IAsyncDisposable
             BaseURL = app.Address,
             ViewportSize = new() { Width = width, Height = height },
             JavaScriptEnabled = script,
+            HasTouch = touch,
+            IsMobile = touch,
             AcceptDownloads = true,
             Locale = "en-US",
         });

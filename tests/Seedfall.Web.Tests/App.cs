@@ -61,10 +61,10 @@ public sealed partial class App : IDisposable
         return await Send(path, new FormUrlEncodedContent(WithHidden(form, fields).Select(f => KeyValuePair.Create(f.Name, f.Value))));
     }
 
-    public async Task<Answer> Upload(string path, (string Name, byte[] Bytes)[] files, (string Name, string Value)[]? fields = null)
+    public async Task<Answer> Upload(string path, (string Name, byte[] Bytes)[] files, (string Name, string Value)[]? fields = null, string? page = null)
     {
         using var content = new MultipartFormDataContent();
-        foreach (var (name, value) in WithHidden(await Get(path), fields ?? []))
+        foreach (var (name, value) in WithHidden(await Get(page ?? path), fields ?? []))
         {
             content.Add(new StringContent(value), name);
         }

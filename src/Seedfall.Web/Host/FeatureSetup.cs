@@ -1,4 +1,5 @@
 using Seedfall.Exchange.Catalog;
+using Seedfall.Web.Features.Drawing;
 using Seedfall.Web.Features.Lawns;
 using Seedfall.Web.Features.Log;
 using Seedfall.Web.Features.Plan;
@@ -19,6 +20,8 @@ internal static class FeatureSetup
         builder.Services.AddSingleton<LawnBook>();
         builder.Services.AddSingleton<LeafWork>();
         builder.Services.AddSingleton<WalkWork>();
+        builder.Services.AddSingleton<SheetShelf>();
+        builder.Services.AddSingleton<DrawWork>();
         builder.Services.AddSingleton<WeatherShelf>();
         builder.Services.AddSingleton<LogBook>();
         builder.Services.AddSingleton<PlanWork>();
