@@ -1,0 +1,51 @@
+namespace Seedfall.Photos.Overview;
+
+/// <summary>Reads the cover of marked ground out of a mask.</summary>
+internal sealed class MaskReading(GreenMask mask, MarkedView view, int mostAside)
+{
+    private readonly double _scaleX = (double)mask.Width / view.PhotoWidth;
+    private readonly double _scaleY = (double)mask.Height / view.PhotoHeight;
+
+    internal CoverCell Cell(PlanPoint middle, double acrossM, double awayM, CoverMapSettings settings)
+    {
+        if (view.ToPhoto(middle) is null)
+        {
+            return default;
+        }
+
+        var (perAcross, perAway) = view.PixelsPerMeter(middle);
+
+        // At least four aside, so that the share inside slanting edges is known to a few percent.
+        var columns = Math.Max(4, PhotoReading.Count(perAcross * acrossM * _scaleX, mostAside));
+        var rows = Math.Max(4, PhotoReading.Count(perAway * awayM * _scaleY, mostAside));
+        var (inside, told, green) = (0, 0, 0);
+        for (var row = 0; row < rows; row++)
+        {
+            for (var column = 0; column < columns; column++)
+            {
+                var (across, away) = (middle.AcrossM + ((column + 0.5) / columns - 0.5) * acrossM, middle.AwayM + ((row + 0.5) / rows - 0.5) * awayM);
+                if ((view.Frame.IsRectangle || Rings.Contains(view.Frame.Corners, across, away)) && Index(across, away) is { } at)
+                {
+                    inside++;
+                    told += mask.Known?[at] != false ? 1 : 0;
+                    green += mask.Known?[at] != false && mask.Green[at] ? 1 : 0;
+                }
+            }
+        }
+
+        var seen = view.At(middle);
+        var (share, known) = (inside / (double)(columns * rows), told / (double)Math.Max(1, inside));
+        var pixels = seen.PixelsPerSquareMeter * acrossM * awayM * share * known * _scaleX * _scaleY;
+        var longestM = seen.LongestM / Math.Min(_scaleX, _scaleY);
+        var fine = pixels >= settings.LeastPixels && longestM <= settings.MostPixelShare * Math.Max(acrossM, awayM) && seen.ElevationDeg >= settings.LeastElevationDeg;
+        var state = share == 0.0 ? CellState.Outside : fine && told > 0 ? CellState.Measured : CellState.TooCoarse;
+        return new(state, told == 0 ? 0.0 : green / (double)told, pixels, longestM, seen.ElevationDeg, share);
+    }
+
+    private int? Index(double acrossM, double awayM)
+    {
+        var (x, y) = view.Map(acrossM, awayM);
+        var (column, row) = (Math.Floor(x * _scaleX), Math.Floor(y * _scaleY));
+        return column >= 0.0 && row >= 0.0 && column < mask.Width && row < mask.Height ? (int)row * mask.Width + (int)column : null;
+    }
+}
