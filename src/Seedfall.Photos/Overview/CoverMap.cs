@@ -1,3 +1,5 @@
+using Seedfall.Photos.Cover;
+
 namespace Seedfall.Photos.Overview;
 
 /// <summary>What is known of one cell of ground.</summary>
@@ -19,13 +21,6 @@ public enum CellState
 /// <param name="ElevationDeg">How steeply it was looked at.</param>
 /// <param name="Inside">Share of the cell that lies within the marks and the photo.</param>
 public readonly record struct CoverCell(CellState State, double Cover, double PhotoPixels, double LongestM, double ElevationDeg, double Inside);
-
-/// <summary>Green and not, pixel by pixel, over a photo or a smaller copy of it.</summary>
-/// <param name="Width">Pixels across.</param>
-/// <param name="Height">Pixels down.</param>
-/// <param name="Green">True where green, rows from the top.</param>
-/// <param name="Known">True where it could be told; null where all could.</param>
-public sealed record GreenMask(int Width, int Height, IReadOnlyList<bool> Green, IReadOnlyList<bool>? Known = null);
 
 /// <summary>From when on a cell is seen too coarsely.</summary>
 public sealed record CoverMapSettings
@@ -82,17 +77,12 @@ public sealed class CoverMap
 
     public CoverCell this[int column, int row] => _cells[row * Columns + column];
 
-    /// <summary>Cover from a mask. Samples lie evenly over the ground, not over the photo, so near and far ground count alike.</summary>
-    public static CoverMap Of(GreenMask mask, MarkedView view, CoverMapSettings? settings = null)
+    /// <summary>Cover from the mask of a photo, or of a smaller copy of it. Samples lie evenly over the ground, not over the photo, so near and far ground count alike.</summary>
+    public static CoverMap Of(CoverMask mask, MarkedView view, CoverMapSettings? settings = null)
     {
         ArgumentNullException.ThrowIfNull(mask);
         ArgumentNullException.ThrowIfNull(view);
         var wanted = settings ?? new CoverMapSettings();
-        if (mask.Green.Count != (long)mask.Width * mask.Height || (mask.Known is { } known && known.Count != mask.Green.Count))
-        {
-            throw new ArgumentException($"a mask of {mask.Width} x {mask.Height} needs as many values", nameof(mask));
-        }
-
         var corners = view.Frame.Corners;
         var origin = new PlanPoint(corners.Min(c => c.AcrossM), corners.Min(c => c.AwayM));
         var (acrossM, awayM) = (corners.Max(c => c.AcrossM) - origin.AcrossM, corners.Max(c => c.AwayM) - origin.AwayM);

@@ -1,7 +1,9 @@
+using Seedfall.Photos.Cover;
+
 namespace Seedfall.Photos.Overview;
 
 /// <summary>Reads the cover of marked ground out of a mask.</summary>
-internal sealed class MaskReading(GreenMask mask, MarkedView view, int mostAside)
+internal sealed class MaskReading(CoverMask mask, MarkedView view, int mostAside)
 {
     private readonly double _scaleX = (double)mask.Width / view.PhotoWidth;
     private readonly double _scaleY = (double)mask.Height / view.PhotoHeight;
@@ -18,7 +20,7 @@ internal sealed class MaskReading(GreenMask mask, MarkedView view, int mostAside
         // At least four aside, so that the share inside slanting edges is known to a few percent.
         var columns = Math.Max(4, PhotoReading.Count(perAcross * acrossM * _scaleX, mostAside));
         var rows = Math.Max(4, PhotoReading.Count(perAway * awayM * _scaleY, mostAside));
-        var (inside, told, green) = (0, 0, 0);
+        var (inside, told, green) = (0, 0, 0.0);
         for (var row = 0; row < rows; row++)
         {
             for (var column = 0; column < columns; column++)
@@ -27,8 +29,8 @@ internal sealed class MaskReading(GreenMask mask, MarkedView view, int mostAside
                 if ((view.Frame.IsRectangle || Rings.Contains(view.Frame.Corners, across, away)) && Index(across, away) is { } at)
                 {
                     inside++;
-                    told += mask.Known?[at] != false ? 1 : 0;
-                    green += mask.Known?[at] != false && mask.Green[at] ? 1 : 0;
+                    var chance = mask.Chance[at];
+                    (told, green) = chance == CoverMask.LeftOut ? (told, green) : (told + 1, green + chance / (double)CoverMask.Sure);
                 }
             }
         }
@@ -39,7 +41,7 @@ internal sealed class MaskReading(GreenMask mask, MarkedView view, int mostAside
         var longestM = seen.LongestM / Math.Min(_scaleX, _scaleY);
         var fine = pixels >= settings.LeastPixels && longestM <= settings.MostPixelShare * Math.Max(acrossM, awayM) && seen.ElevationDeg >= settings.LeastElevationDeg;
         var state = share == 0.0 ? CellState.Outside : fine && told > 0 ? CellState.Measured : CellState.TooCoarse;
-        return new(state, told == 0 ? 0.0 : green / (double)told, pixels, longestM, seen.ElevationDeg, share);
+        return new(state, told == 0 ? 0.0 : green / told, pixels, longestM, seen.ElevationDeg, share);
     }
 
     private int? Index(double acrossM, double awayM)

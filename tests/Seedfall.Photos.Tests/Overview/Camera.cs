@@ -1,3 +1,4 @@
+using Seedfall.Photos.Cover;
 using Seedfall.Photos.Overview;
 using Seedfall.Photos.Pixels;
 
@@ -37,7 +38,9 @@ internal sealed record Camera(int Width, int Height, double HeightM, double Down
     }
 
     /// <summary>A mask of the ground as the camera sees it.</summary>
-    public GreenMask Mask(Func<PlanPoint, bool> green) => new(Width, Height, [.. Points().Select(p => p is { } ground && green(ground))]);
+    /// <param name="leftOut">Ground left out of the count.</param>
+    public CoverMask Mask(Func<PlanPoint, bool> green, Func<PlanPoint, bool>? leftOut = null) =>
+        new(Width, Height, [.. Points().Select(p => p is not { } ground ? (byte)0 : leftOut?.Invoke(ground) == true ? CoverMask.LeftOut : green(ground) ? CoverMask.Sure : (byte)0)]);
 
     /// <summary>A picture of the ground as the camera sees it.</summary>
     public PixelImage Picture(Func<PlanPoint, (byte R, byte G, byte B)> color) => new(Width, Height, [.. Points().SelectMany(p =>
