@@ -1,5 +1,6 @@
 using System.Runtime.Intrinsics;
 using Seedfall.Engine.Numerics;
+using Seedfall.Engine.Simulation.Correction;
 using Seedfall.Engine.Simulation.Forcing;
 using Seedfall.Engine.Weather;
 using Lanes = System.Runtime.Intrinsics.Vector256<double>;
@@ -38,7 +39,9 @@ public sealed class PlaceSeasons
     /// <param name="climate">Its usual year.</param>
     /// <param name="inputs">Which fitted models to use.</param>
     /// <param name="constants">Fitted numbers.</param>
-    public static PlaceSeasons From(IReadOnlyList<SeasonWindow> windows, Place place, PlaceClimate climate, InputSet inputs, SoilHeatConstants constants)
+    /// <param name="bias">What a thermometer on the place taught, added to the soil of the days it speaks of; null where nothing was read.</param>
+    public static PlaceSeasons From(
+        IReadOnlyList<SeasonWindow> windows, Place place, PlaceClimate climate, InputSet inputs, SoilHeatConstants constants, SoilBias? bias = null)
     {
         if (windows.Any(w => w.Days.Length != windows[0].Days.Length || w.RunUpDays != windows[0].RunUpDays))
         {
@@ -49,14 +52,14 @@ public sealed class PlaceSeasons
         for (var first = 0; first < windows.Count; first += LaneMath.Width)
         {
             var four = windows.Skip(first).Take(LaneMath.Width).Select(w => w with { Days = DayEstimates.Complete(w.Days, climate, place, constants.Estimates) }).ToArray();
-            lanes.Add(FourSeasons(four, place, climate, constants.For(inputs), constants, seasons));
+            lanes.Add(FourSeasons(four, place, climate, constants.For(inputs), constants, bias, seasons));
         }
 
         return new PlaceSeasons(seasons, lanes, climate, constants);
     }
 
     private static SeasonLanes FourSeasons(
-        SeasonWindow[] four, Place place, PlaceClimate climate, FittedModels models, SoilHeatConstants constants, List<SeasonForcing> seasons)
+        SeasonWindow[] four, Place place, PlaceClimate climate, FittedModels models, SoilHeatConstants constants, SoilBias? bias, List<SeasonForcing> seasons)
     {
         var hours = four.Select(w => ColumnForcing.FromDaily(w.Days, place)).ToArray();
         var demand = four.Select((w, lane) => SeasonForcing.DemandMm(w.Days, hours[lane].Weather, place)).ToArray();
@@ -65,7 +68,7 @@ public sealed class PlaceSeasons
         var byDay = new Lanes[lanes.SeasonDays];
         for (var lane = 0; lane < four.Length; lane++)
         {
-            var season = Corrected(four[lane], place, climate, models, [.. column.Select(c => c.GetElement(lane))]);
+            var season = Corrected(four[lane], place, climate, models, bias, [.. column.Select(c => c.GetElement(lane))]);
             seasons.Add(season);
             for (var d = 0; d < byDay.Length; d++)
             {
@@ -77,7 +80,7 @@ public sealed class PlaceSeasons
         return lanes;
     }
 
-    private static SeasonForcing Corrected(SeasonWindow window, Place place, PlaceClimate climate, FittedModels models, double[] columnC)
+    private static SeasonForcing Corrected(SeasonWindow window, Place place, PlaceClimate climate, FittedModels models, SoilBias? bias, double[] columnC)
     {
         var rows = SoilMethods.ProductFeatures(window.Days, place, climate, columnC);
         var (product, correction) = (new double[window.SeasonDays], new double[window.SeasonDays]);
@@ -85,6 +88,7 @@ public sealed class PlaceSeasons
         {
             var row = rows.AsSpan((window.RunUpDays + d) * SoilMethods.ProductFeatureCount, SoilMethods.ProductFeatureCount);
             product[d] = models.RegressionIsBetter ? models.Regression.At(row[..^1]) : models.Product.At(row);
+            product[d] += bias?.AtC(window.Days[window.RunUpDays + d].Date) ?? 0.0;
             correction[d] = product[d] - columnC[window.RunUpDays + d];
         }
 

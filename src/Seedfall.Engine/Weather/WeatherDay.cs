@@ -8,6 +8,9 @@ public enum DayQuality
 
     /// <summary>Filled over a gap of at most three days.</summary>
     Interpolated,
+
+    /// <summary>Not come yet: forecast.</summary>
+    Forecast,
 }
 
 /// <summary>One local standard day of weather. Air values at about 1.5 to 2 m; wind as at 2 m.</summary>

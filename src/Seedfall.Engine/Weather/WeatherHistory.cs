@@ -50,6 +50,24 @@ public sealed record WeatherHistory(
     /// <summary>Calendar years with at least one day, ascending.</summary>
     public IReadOnlyList<int> Years => [.. _days.Select(d => d.Date.Year).Distinct()];
 
+    /// <summary>The same with every day after today marked as forecast.</summary>
+    public WeatherHistory WithDaysAheadForecast(DateOnly today) =>
+        _days.Length == 0 || _days[^1].Date <= today ? this : this with { Days = [.. _days.Select(d => d.Date > today ? d with { Quality = DayQuality.Forecast } : d)] };
+
+    /// <summary>The days to today, then the days ahead another history gives, marked as forecast; what this one says of days ahead is left out.</summary>
+    /// <param name="ahead">Holds the forecast.</param>
+    /// <param name="today">Last day taken as it was.</param>
+    public WeatherHistory WithForecast(WeatherHistory ahead, DateOnly today)
+    {
+        ArgumentNullException.ThrowIfNull(ahead);
+        return this with
+        {
+            Days = [.. _days.TakeWhile(d => d.Date <= today), .. ahead._days.Where(d => d.Date > today).Select(d => d with { Quality = DayQuality.Forecast })],
+            Sources = [.. Sources, .. ahead.Sources.Select(source => $"Forecast: {source}")],
+            Notes = [.. Notes, .. ahead.Notes],
+        };
+    }
+
     private static Dictionary<int, int> BuildIndex(IReadOnlyList<WeatherDay> days)
     {
         var index = new Dictionary<int, int>(days.Count);

@@ -49,6 +49,7 @@ public static class FigureText
             QuantityKind.LabelRate => us ? new(Significant(new VolumePerArea(value).FluidOuncesPerAcre), "fl oz per acre") : new(Significant(value * 1.0e4), "L/ha"),
             QuantityKind.CountPerArea => us ? new(Significant(value / SquareFeetPerSquareMeter / 144.0), "per sq in") : new(Significant(value / 100.0), "per dm2"),
             QuantityKind.Temperature => us ? new(Tenth(new Temperature(value).Fahrenheit), "degF") : new(Tenth(value), "degC"),
+            QuantityKind.TemperatureDifference => us ? new(Signed(value * 1.8), "degF") : new(Signed(value), "degC"),
             QuantityKind.Speed => us ? new(Significant(new Speed(value).MilesPerHour), "mph") : new(Significant(value), "m/s"),
             QuantityKind.Minutes => new(value < 10.0 ? Tenth(value) : Whole(value), "min"),
             QuantityKind.Days => new(Whole(value), Math.Round(value) == 1.0 ? "day" : "days"),
@@ -70,6 +71,8 @@ public static class FigureText
 
     private static string Whole(double value) =>
         (Math.Round(value, MidpointRounding.AwayFromZero) + 0.0).ToString("#,##0", CultureInfo.InvariantCulture);
+
+    private static string Signed(double value) => (Math.Round(value, 1) + 0.0).ToString("+0.0;-0.0;0", CultureInfo.InvariantCulture);
 
     private static string Tenth(double value) => value.ToString("#,##0.#", CultureInfo.InvariantCulture);
 

@@ -57,6 +57,9 @@ public enum QuantityKind
     /// <summary>Temperature [degC].</summary>
     Temperature,
 
+    /// <summary>Difference between two temperatures [degC], shown with its sign.</summary>
+    TemperatureDifference,
+
     /// <summary>Speed [m/s].</summary>
     Speed,
 

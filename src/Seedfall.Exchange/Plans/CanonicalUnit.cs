@@ -20,7 +20,7 @@ public static class CanonicalUnit
         QuantityKind.MassPerArea => "kg/m2",
         QuantityKind.VolumePerArea or QuantityKind.LabelRate => "L/m2",
         QuantityKind.CountPerArea => "1/m2",
-        QuantityKind.Temperature => "degC",
+        QuantityKind.Temperature or QuantityKind.TemperatureDifference => "degC",
         QuantityKind.Speed => "m/s",
         QuantityKind.Minutes => "min",
         QuantityKind.Days => "d",

@@ -9,12 +9,15 @@ public static class ChoiceRules
 {
     private const int FirstSeason = 2000;
     private const int LastSeason = 2100;
+    private const int MostRounds = 4;
+    private const double LeastRoundIn = 0.02;
+    private const double MostRoundIn = 1.0;
 
     /// <summary>Every problem found; empty means the choices may be planned. Paths are written as in <c>choices.seedDown</c>.</summary>
     public static IReadOnlyList<LawnProblem> Problems(Choices choices)
     {
         ArgumentNullException.ThrowIfNull(choices);
-        return [.. Season(choices), .. Shares(choices)];
+        return [.. Season(choices), .. Watering(choices), .. Shares(choices)];
     }
 
     private static IEnumerable<LawnProblem> Season(Choices choices)
@@ -27,6 +30,19 @@ public static class ChoiceRules
         if (choices.SeedDown is { } day && day.Year != choices.Season)
         {
             yield return new("choices.seedDown", day.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture), string.Create(CultureInfo.InvariantCulture, $"a day in {choices.Season}"));
+        }
+    }
+
+    private static IEnumerable<LawnProblem> Watering(Choices choices)
+    {
+        if (choices.SeedbedRounds is < 0 or > MostRounds)
+        {
+            yield return new("choices.seedbedRounds", choices.SeedbedRounds.Value.ToString(CultureInfo.InvariantCulture), "0 to 4 rounds a day");
+        }
+
+        if (choices.RoundDepth is { Inches: var depth } && !(depth is >= LeastRoundIn and <= MostRoundIn))
+        {
+            yield return new("choices.roundDepth", string.Create(CultureInfo.InvariantCulture, $"{depth:0.###} in"), "0.02 to 1 in (0.5 to 25 mm) a round");
         }
     }
 

@@ -20,6 +20,12 @@ public sealed record Choices
 
     public SeedingMethod Method { get; init; } = SeedingMethod.Broadcast;
 
+    /// <summary>Rounds a day on the seedbed, 0 (rain alone) to 4; null means as many as soil and air ask for.</summary>
+    public int? SeedbedRounds { get; init; }
+
+    /// <summary>Net depth of a seedbed round; null means what the rounds must make up for.</summary>
+    public Depth? RoundDepth { get; init; }
+
     /// <summary>Share of the new-lawn rate used when overseeding, 0.5 to 0.67; null means 0.5.</summary>
     public Fraction? OverseedShare { get; init; }
 

@@ -1,5 +1,6 @@
 using Seedfall.Engine.Weather;
 using Seedfall.Engine.Workings;
+using Seedfall.Planning.Field;
 using Seedfall.Planning.Ground;
 using Seedfall.Planning.Judgment;
 using Seedfall.Planning.Materials;
@@ -18,18 +19,21 @@ public static class RecoveryPlanner
     /// <param name="choices">Season and what the adviser chose.</param>
     /// <param name="weather">Daily weather of the place; past seasons make the chances.</param>
     /// <param name="tables">Species and rule packs.</param>
+    /// <param name="log">What was written in the field; it moves the plan. Null means nothing yet.</param>
     /// <exception cref="ArgumentException">The lawn has a problem; the message names the first.</exception>
-    public static RecoveryPlan Plan(Lawn lawn, Choices choices, WeatherHistory weather, TradeTables tables)
+    public static RecoveryPlan Plan(Lawn lawn, Choices choices, WeatherHistory weather, TradeTables tables, FieldLog? log = null)
     {
         RequireSound(lawn, tables);
+        var written = log ?? FieldLog.Empty;
+        choices = AsDone(choices, written);
         var ground = PatchGround.Summarize(lawn);
         var patches = ground.Value!;
         var seed = SeedPlanning.Plan(lawn, choices, tables, patches);
         var wait = SeedingInterval.EarliestSeeding(lawn, choices.Method);
-        var timing = Time(lawn, choices, weather, tables, patches, seed.Value, wait);
-        var water = WaterPlanning.Prove(lawn, patches, timing.Value!, weather, tables);
+        var timing = Time(SeasonScene.Of(lawn, choices, weather, tables, Grasses(lawn, seed.Value), written), choices, tables, patches, seed.Value, wait);
+        var water = WaterPlanning.Prove(lawn, patches, timing.Value!, weather, tables, choices);
         var verdict = LawnVerdict.Judge(lawn, choices, patches, timing.Value!, water.Value, wait.Earliest, tables);
-        var season = verdict.Kind is VerdictKind.Recover or VerdictKind.StartOver ? timing.Value! : timing.Value! with { SeedDown = null, Phases = [], CoverForecast = [], CoverWorking = null };
+        var season = verdict.Kind is VerdictKind.Recover or VerdictKind.StartOver ? timing.Value! : timing.Value! with { SeedDown = null, Phases = [], CoverForecast = [], CoverByPatch = [], CoverWorking = null };
         var late = LateSeason.Of(weather, choices.Season, lawn.Place.LatitudeDeg < 0.0);
         var materials = PlanMaterials(lawn, choices, tables, patches, season, late, seed);
         return Assemble(new Parts(lawn, choices, weather, tables, ground, timing, water, verdict, season, late, materials, wait));
@@ -44,6 +48,10 @@ public static class RecoveryPlanner
         }
     }
 
+    /// <summary>Seed that is down settles the day.</summary>
+    private static Choices AsDone(Choices choices, FieldLog log) =>
+        log.Standing.OfType<LogEntry.SeededDown>().LastOrDefault(entry => entry.Day.Year == choices.Season) is { } seeded ? choices with { SeedDown = seeded.Day } : choices;
+
     private static IReadOnlyList<GrassSpecies> Grasses(Lawn lawn, SeedPlan? seed) => seed is null
         ? [.. lawn.Patches.SelectMany(p => p.Grasses).Distinct()]
         : [.. seed.Mix.Select(part => part.Species)];
@@ -53,9 +61,8 @@ public static class RecoveryPlanner
     /// can give then chooses. A best day that a past spray forbids moves to the first day it allows, where the window still holds.
     /// </summary>
     private static Section<SeasonTiming> Time(
-        Lawn lawn, Choices choices, WeatherHistory weather, TradeTables tables, IReadOnlyList<PatchSummary> patches, SeedPlan? seed, SeedingWait wait)
+        SeasonScene scene, Choices choices, TradeTables tables, IReadOnlyList<PatchSummary> patches, SeedPlan? seed, SeedingWait wait)
     {
-        var scene = SeasonScene.Of(lawn, choices, weather, tables, Grasses(lawn, seed));
         var ruled = SeasonTimingPlanning.Plan(scene, choices, null);
         var stands = Simulate(scene, ruled.Value!, choices, tables, patches, seed);
         var timing = stands is null ? ruled : SeasonTimingPlanning.Plan(scene, choices, stands);
@@ -72,8 +79,8 @@ public static class RecoveryPlanner
             return null;
         }
 
-        var water = WaterPlanning.Prove(scene.Lawn, patches, ruled, scene.Weather, tables);
-        return SimulatedStands.Of(scene, Seedbed.Of(scene.Lawn, choices, patches, seed, water.Value!, tables), SeasonTimingPlanning.Middle(scene, ruled.Window));
+        var water = WaterPlanning.Prove(scene.Lawn, patches, ruled, scene.Weather, tables, choices);
+        return SimulatedStands.Of(scene, Seedbed.Of(scene.Lawn, choices, patches, seed, water.Value!, tables), SeasonTimingPlanning.Middle(scene, ruled.Window), choices.SeedDown);
     }
 
     private static Advice Moved(SeasonTiming best, SeedingWait wait) => new(

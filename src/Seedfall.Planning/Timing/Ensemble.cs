@@ -8,20 +8,21 @@ internal static class Ensemble
 
     /// <summary>
     /// One member per past season. After the last known day the difference in soil temperature between this season and the
-    /// member fades exponentially; night temperatures are the member's own.
+    /// member fades exponentially, what thermometers taught fades at its own pace; night temperatures are the member's own.
     /// </summary>
-    internal static IReadOnlyList<SeasonWeather> Splice(IReadOnlyList<SeasonWeather> past, ThisSeason season) =>
-        season.Known is { } known && season.KnownDays > 0 ? [.. past.Select(member => Join(member, known, season.KnownDays))] : past;
+    internal static IReadOnlyList<SeasonWeather> Splice(IReadOnlyList<SeasonWeather> past, ThisSeason season, SeasonCalendar calendar) =>
+        season.Known is { } known && season.KnownDays > 0 ? [.. past.Select(member => Join(member, known, season, calendar))] : past;
 
-    private static SeasonWeather Join(SeasonWeather member, SeasonWeather known, int days)
+    private static SeasonWeather Join(SeasonWeather member, SeasonWeather known, ThisSeason season, SeasonCalendar calendar)
     {
+        var days = season.KnownDays;
         var (soilC, tminC) = ((double[])member.SoilC.Clone(), (double[])member.TminC.Clone());
         Array.Copy(known.SoilC, soilC, days);
         Array.Copy(known.TminC, tminC, days);
-        var offsetC = known.SoilC[days - 1] - member.SoilC[days - 1];
+        var offsetC = known.SoilC[days - 1] - season.BiasC(calendar.Date(days - 1)) - member.SoilC[days - 1];
         for (var i = days; i < soilC.Length; i++)
         {
-            soilC[i] += offsetC * Math.Exp((days - 1 - i) / FadeDays);
+            soilC[i] += (offsetC * Math.Exp((days - 1 - i) / FadeDays)) + season.BiasC(calendar.Date(i));
         }
 
         return new SeasonWeather(member.Year, soilC, tminC);

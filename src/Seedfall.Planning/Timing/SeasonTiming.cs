@@ -12,6 +12,9 @@ public sealed record DateChance(DateOnly Date, double Chance);
 /// <summary>Living cover on one day after seed-down over the past seasons, 0 to 1.</summary>
 public sealed record CoverFanDay(DateOnly Date, double P10, double P50, double P90);
 
+/// <summary>Living cover of one patch by day from the seed-down day on.</summary>
+public sealed record PatchCover(string PatchId, IReadOnlyList<CoverFanDay> Days);
+
 /// <summary>How the chance of a stand was had.</summary>
 public enum StandMethod
 {
@@ -65,6 +68,15 @@ public sealed record SeasonTiming
 
     /// <summary>Living cover of the whole lawn by day from the seed-down day on; empty where it was not simulated.</summary>
     public IReadOnlyList<CoverFanDay> CoverForecast { get; init; } = [];
+
+    /// <summary>The same patch by patch.</summary>
+    public IReadOnlyList<PatchCover> CoverByPatch { get; init; } = [];
+
+    /// <summary>This season's soil as computed from weather alone, where thermometers moved <see cref="ThisYear"/>; else empty.</summary>
+    public IReadOnlyList<SoilLineDay> ThisYearUncorrected { get; init; } = [];
+
+    /// <summary>What the field log taught; null where it holds nothing that could.</summary>
+    public SeasonLearning? Learned { get; init; }
 
     /// <summary>How the cover forecast was computed; null where there is none.</summary>
     public Working? CoverWorking { get; init; }

@@ -1,4 +1,5 @@
 using Seedfall.Engine.Weather;
+using Seedfall.Planning.Field;
 using Seedfall.Planning.Ground;
 using Seedfall.Planning.Plan;
 using Seedfall.Planning.Rules;
@@ -28,7 +29,7 @@ public static class SeasonTimingPlanning
         IReadOnlyList<GrassSpecies> mix)
     {
         ArgumentNullException.ThrowIfNull(patches);
-        return Plan(SeasonScene.Of(lawn, choices, weather, tables, mix), choices, null);
+        return Plan(SeasonScene.Of(lawn, choices, weather, tables, mix, FieldLog.Empty), choices, null);
     }
 
     /// <summary>The same from a season worked out before; by rules of thumb alone where no simulated stands are given.</summary>
@@ -89,6 +90,8 @@ public static class SeasonTimingPlanning
     {
         var calendar = facts.Calendar;
         var other = OtherSeeding.Of(facts.Past, calendar, scene.Lawn.Place.LatitudeDeg);
+        var cover = facts.SeedDown is { } sown ? facts.Simulated?.Cover(sown) ?? CoverOutlook.Nothing : CoverOutlook.Nothing;
+        var learned = LearnedFigures.Of(scene, facts.Simulated?.Pace ?? PaceLearned.Nothing, cover.Seen);
         return new SeasonTiming
         {
             Seasons = [.. facts.Past.Seasons.Select(past => past.Year)],
@@ -106,7 +109,10 @@ public static class SeasonTimingPlanning
             SeedDown = facts.SeedDown is { } day ? calendar.Date(day) : null,
             Phases = facts.SeedDown is { } seedDown ? Phases(facts, seedDown) : [],
             Figures = TimingFigures.For(facts),
-            CoverForecast = facts.SeedDown is { } sown ? facts.Simulated?.Cover(sown) ?? [] : [],
+            CoverForecast = cover.Lawn,
+            CoverByPatch = cover.Patches,
+            ThisYearUncorrected = scene.Season.Uncorrected,
+            Learned = learned.IsEmpty ? null : learned,
             CoverWorking = facts.Simulated?.CoverWorking,
             OtherWindow = other.Window,
             OtherWindowName = other.Name,

@@ -13,10 +13,10 @@ internal static class PhaseNeeds
     /// <summary>Depth of soil soaked before seeding.</summary>
     private static readonly Depth SoakLayer = Depth.FromInches(4.0);
 
-    internal static PhaseNeed Of(Phase phase, Demand demand, SoilTexture texture, double mulchFactor, int mostRounds) => phase.Id switch
+    internal static PhaseNeed Of(Phase phase, Demand demand, SoilTexture texture, double mulchFactor, int mostRounds, SeedbedChoice chosen) => phase.Id switch
     {
         "soak" => Soak(phase, texture),
-        "seedbed" => Seedbed(phase, demand, texture, mulchFactor, mostRounds),
+        "seedbed" => Seedbed(phase, demand, texture, mulchFactor, mostRounds, chosen),
         "seedlings" => Seedlings(phase, demand),
         "weaning" => Weaning(phase, demand),
         _ => Deep(phase),
@@ -33,11 +33,12 @@ internal static class PhaseNeeds
             Sureness.Assumed));
     }
 
-    private static PhaseNeed Seedbed(Phase phase, Demand demand, SoilTexture texture, double mulchFactor, int mostRounds)
+    private static PhaseNeed Seedbed(Phase phase, Demand demand, SoilTexture texture, double mulchFactor, int mostRounds, SeedbedChoice chosen)
     {
-        var need = SeedbedNeed.For(Depth.FromMillimeters(demand.EtoMm * SeedbedNeed.WetSoilFactor * mulchFactor), texture, mostRounds);
+        var loss = Depth.FromMillimeters(demand.EtoMm * SeedbedNeed.WetSoilFactor * mulchFactor);
+        var need = chosen.Instead(SeedbedNeed.For(loss, texture, mostRounds), loss);
         return new PhaseNeed(phase, need.PerRound.Millimeters, need.Rounds, 7, new Working(
-            "d = ETo Ke m / n, at least 0.05 in",
+            chosen.Any ? "as chosen; else d = ETo Ke m / n" : "d = ETo Ke m / n, at least 0.05 in",
             [
                 new("ETo", "reference evapotranspiration four days in five stay below", Depth.FromMillimeters(demand.EtoMm).Inches, "in/d"),
                 new("Ke", "wet seedbed over reference", SeedbedNeed.WetSoilFactor, ""),

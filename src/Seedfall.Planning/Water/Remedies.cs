@@ -60,7 +60,7 @@ internal static class Remedies
             yield return new Candidate("mulch", "Cover the seedbed with clean straw, half the soil still visible: it dries about a quarter slower.", straw, null);
         }
 
-        if (worst.Need.Phase.Id == "seedbed" && worst.Need.RoundsPerDay > 2)
+        if (worst.Need.Phase.Id == "seedbed" && worst.Need.RoundsPerDay > 2 && scene.Chosen.Rounds is null)
         {
             var fewer = worst.Need.RoundsPerDay - 1;
             yield return new Candidate("fewer-rounds", $"Water {fewer} times a day instead of {worst.Need.RoundsPerDay}, a little more each time; the top dries further between, so check it at midday.", scene with { MostRounds = fewer }, null);

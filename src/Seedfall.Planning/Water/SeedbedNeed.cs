@@ -22,7 +22,8 @@ public sealed record SeedbedNeed(int Rounds, Depth PerRound, bool TooThirsty)
 
     private const int MostRounds = 4;
 
-    private static readonly Depth LightestRound = Depth.FromInches(0.05);
+    /// <summary>Lightest round worth walking for: 0.05 in (common practice).</summary>
+    public static Depth LightestRound { get; } = Depth.FromInches(0.05);
 
     /// <summary>
     /// Rounds n = E / (0.5 S) rounded up, within 2 to 4 a day; depth E / n, at least 0.05 in. E is what the seedbed loses in a day, S

@@ -7,7 +7,7 @@ internal static class WaterFitting
 {
     private const double RoundUpGuard = 1e-9;
 
-    internal static IReadOnlyList<PhaseFit> Fit(WaterScene scene) => [.. scene.Phases.Select(p => Fit(scene, PhaseNeeds.Of(p.Phase, p.Demand, scene.Texture, scene.MulchFactor, scene.MostRounds)))];
+    internal static IReadOnlyList<PhaseFit> Fit(WaterScene scene) => [.. scene.Phases.Select(p => Fit(scene, PhaseNeeds.Of(p.Phase, p.Demand, scene.Texture, scene.MulchFactor, scene.MostRounds, scene.Chosen)))];
 
     /// <summary>The binding phase with most minutes short; null where all fit.</summary>
     internal static PhaseFit? Worst(IReadOnlyList<PhaseFit> fits) => fits.Where(fit => fit.Need.Binding && fit.ShortMinutes > 0.0).MaxBy(fit => fit.ShortMinutes);

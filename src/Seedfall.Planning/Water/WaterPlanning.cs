@@ -22,12 +22,14 @@ public static class WaterPlanning
     /// <param name="timing">The season's timing.</param>
     /// <param name="weather">Daily weather; only years before the season count.</param>
     /// <param name="tables">The trade's tables.</param>
+    /// <param name="choices">The season's choices; null means the seedbed's watering is worked out.</param>
     public static Section<WaterProof> Prove(
         Lawn lawn,
         IReadOnlyList<PatchSummary> patches,
         SeasonTiming timing,
         WeatherHistory weather,
-        TradeTables tables)
+        TradeTables tables,
+        Choices? choices = null)
     {
         if (!patches.Any(p => p.Area.Value > 0.0))
         {
@@ -37,7 +39,7 @@ public static class WaterPlanning
         var texture = lawn.Soil?.Texture ?? SoilTexture.Loam;
         var tap = TapFacts.Of(lawn.Water);
         var resolved = SetResolving.Of(lawn, patches, tap, texture);
-        var scene = Scene(lawn, timing, weather, resolved, texture);
+        var scene = Scene(lawn, timing, weather, resolved, texture) with { Chosen = choices is null ? SeedbedChoice.None : SeedbedChoice.Of(choices) };
         var fits = WaterFitting.Fit(scene);
         IReadOnlyList<Assumption> assumptions = [.. tap.Assumption is { } noTap ? [noTap] : Array.Empty<Assumption>(), .. resolved.Assumptions, .. Assumptions(lawn, scene)];
         var proof = Proof(lawn, tap, resolved, scene, fits, weather, assumed: tap.Assumption is not null || resolved.Assumptions.Count > 0);

@@ -24,6 +24,9 @@ internal sealed record WaterScene(
     int Taps = 1,
     int MinutesPerMove = WaterScene.UsualMinutesPerMove)
 {
+    /// <summary>Seedbed watering chosen instead of worked out.</summary>
+    internal SeedbedChoice Chosen { get; init; } = SeedbedChoice.None;
+
     /// <summary>Minutes to shut off, carry, set and open again. Assumed.</summary>
     internal const int UsualMinutesPerMove = 3;
 }

@@ -25,21 +25,35 @@ public sealed record CorrectedSoil(
     /// <param name="readings">Readings in any order; those on days without weather are refused with a reason.</param>
     /// <param name="constants">Fitted numbers.</param>
     public static CorrectedSoil From(
-        SoilTemperatureSeries series, Place place, SoilTempSite site, IReadOnlyList<ProbeReading> readings, SoilHeatConstants constants)
+        SoilTemperatureSeries series, Place place, SoilTempSite site, IReadOnlyList<ProbeReading> readings, SoilHeatConstants constants) =>
+        From(series, place, site, [.. readings.Select(reading => (reading, site))], constants);
+
+    /// <summary>The same with readings from ground of different kinds: each is compared with the model for its own.</summary>
+    /// <param name="series">From <see cref="SoilTemperature"/>.</param>
+    /// <param name="place">Where.</param>
+    /// <param name="site">The ground of the series.</param>
+    /// <param name="readings">Readings in any order, each with the ground it was taken in.</param>
+    /// <param name="constants">Fitted numbers.</param>
+    public static CorrectedSoil From(
+        SoilTemperatureSeries series, Place place, SoilTempSite site, IReadOnlyList<(ProbeReading Reading, SoilTempSite Site)> readings, SoilHeatConstants constants)
     {
+        var shift = Shift(series, place, site, constants);
         var problems = new List<string>();
-        var usable = readings.Where(r => Usable(r, problems)).ToList();
-        var modeled = ModelAt(series, place, site, usable, constants);
         var pairs = new List<(DateOnly Date, double ReadC, double ModelC)>();
-        for (var i = 0; i < usable.Count; i++)
+        foreach (var there in readings.Where(r => Usable(r.Reading, problems)).GroupBy(r => r.Site, r => r.Reading))
         {
-            if (modeled[i] is { } model)
+            var usable = there.ToList();
+            var modeled = ModelAt(series, place, shift, there.Key, usable, constants);
+            for (var i = 0; i < usable.Count; i++)
             {
-                pairs.Add((usable[i].Date, usable[i].Read.Celsius, model));
-            }
-            else
-            {
-                problems.Add($"reading of {usable[i].Date:yyyy-MM-dd}: no weather for that day");
+                if (modeled[i] is { } model)
+                {
+                    pairs.Add((usable[i].Date, usable[i].Read.Celsius, model));
+                }
+                else
+                {
+                    problems.Add($"reading of {usable[i].Date:yyyy-MM-dd}: no weather for that day");
+                }
             }
         }
 
@@ -60,15 +74,24 @@ public sealed record CorrectedSoil(
     }
 
     /// <summary>The model at hour and depth: the column there, moved by what the product differs from the column that day.</summary>
-    private static double?[] ModelAt(SoilTemperatureSeries series, Place place, SoilTempSite site, List<ProbeReading> readings, SoilHeatConstants constants)
+    private static double?[] ModelAt(
+        SoilTemperatureSeries series, Place place, double[] shift, SoilTempSite site, List<ProbeReading> readings, SoilHeatConstants constants)
     {
         var days = DayEstimates.Complete(series.Days, series.Climate, place, constants.Estimates);
         var column = ColumnRun.DailyMeanC(days, place, series.Climate, site, constants.Column);
-        var byDay = series.Days.Select((day, d) => (day.Date, Mean: series.DailyMeanC[d], Shift: series.DailyMeanC[d] - column[d])).ToDictionary(d => d.Date);
+        var byDay = series.Days.Select((day, d) => (day.Date, Mean: column[d] + shift[d], Shift: shift[d])).ToDictionary(d => d.Date);
         var moments = readings.Select(r => new SoilMoment(r.Date, r.Hour ?? 12.0, r.Depth.Millimeters / 1000.0)).ToList();
         var hourly = ColumnRun.AtHourC(days, place, series.Climate, site, constants.Column, moments);
         return [.. readings.Select((reading, i) => !byDay.TryGetValue(reading.Date, out var day) ? (double?)null
             : reading.Hour is null ? day.Mean
             : hourly[i] + day.Shift)];
+    }
+
+    /// <summary>What the series lies off the bare column of its own ground, by day, degC.</summary>
+    private static double[] Shift(SoilTemperatureSeries series, Place place, SoilTempSite site, SoilHeatConstants constants)
+    {
+        var days = DayEstimates.Complete(series.Days, series.Climate, place, constants.Estimates);
+        var column = ColumnRun.DailyMeanC(days, place, series.Climate, site, constants.Column);
+        return [.. column.Select((c, d) => series.DailyMeanC[d] - c)];
     }
 }

@@ -13,13 +13,7 @@ public sealed record CoverStand(CoverTraits Turf, CoverTraits Seedlings, GrowthC
 /// <summary>Living cover after one seed-down date in every season.</summary>
 public static class CoverEnsemble
 {
-    /// <summary>Growth over the usual that each season is grown with in turn: rates differ between lawns and are assumed.</summary>
-    public static IReadOnlyList<double> Vigors { get; } = [0.7, 1.0, 1.3];
-
-    /// <summary>
-    /// Cover at the end of each day from seed-down on, 0 to 1, by member: every season with each of <see cref="Vigors"/>, the
-    /// vigors of a season one after the other.
-    /// </summary>
+    /// <summary>Cover at the end of each day from seed-down on, 0 to 1: every season with each of the variants.</summary>
     /// <param name="place">Seasons of one place.</param>
     /// <param name="patch">The ground.</param>
     /// <param name="sown">The grasses as sown; at least one.</param>
@@ -28,7 +22,8 @@ public static class CoverEnsemble
     /// <param name="seedDownDay">Index of the seed-down day.</param>
     /// <param name="stand">How what lives and what comes up cover ground.</param>
     /// <param name="rule">Field survival.</param>
-    public static double[][] Run(
+    /// <param name="variants">What each season is grown with.</param>
+    public static CoverMembers Run(
         PlaceSeasons place,
         PatchConditions patch,
         IReadOnlyList<SownGrass> sown,
@@ -36,10 +31,13 @@ public static class CoverEnsemble
         int firstWateredDay,
         int seedDownDay,
         CoverStand stand,
-        StandRule rule)
+        StandRule rule,
+        CoverVariants variants)
     {
         var simulation = new SeasonSimulation(patch, place.Constants.Column, [.. sown.Select(s => s.Traits)], Math.Max(1, place.Days));
-        var cover = new double[place.Seasons.Count * Vigors.Count][];
+        var each = variants.All();
+        var cover = new double[place.Seasons.Count * each.Count][];
+        var prior = new double[cover.Length];
         var emerged = new double[place.Days];
         for (var i = 0; i < place.Seasons.Count; i++)
         {
@@ -50,13 +48,16 @@ public static class CoverEnsemble
             }
 
             Emerged(simulation.Plants, lane, sown, seedDownDay, place.Days, patch.SeedDepthMm, rule, emerged);
-            for (var v = 0; v < Vigors.Count; v++)
+            for (var v = 0; v < each.Count; v++)
             {
-                cover[(i * Vigors.Count) + v] = Grow(place.Seasons[i], patch.TurfShare, seedDownDay, stand, Vigors[v], emerged);
+                var member = (i * each.Count) + v;
+                var start = Math.Clamp(patch.TurfShare + each[v].StartShift, 0.0, 1.0);
+                cover[member] = Grow(place.Seasons[i], start, seedDownDay, stand, each[v].Vigor, each[v].Survival, emerged);
+                prior[member] = each[v].Weight / place.Seasons.Count;
             }
         }
 
-        return cover;
+        return new CoverMembers(cover, prior);
     }
 
     /// <summary>Seedlings that come up on each day and live, per m2.</summary>
@@ -79,13 +80,13 @@ public static class CoverEnsemble
         }
     }
 
-    private static double[] Grow(SeasonForcing season, double turfShare, int seedDownDay, CoverStand stand, double vigor, double[] emerged)
+    private static double[] Grow(SeasonForcing season, double turfShare, int seedDownDay, CoverStand stand, double vigor, double survival, double[] emerged)
     {
         var growth = new CoverGrowth(turfShare, stand.Turf, stand.Seedlings);
         var cover = new double[season.Days - seedDownDay];
         for (var day = seedDownDay; day < season.Days; day++)
         {
-            growth.Day(season.MeanAirC[day], emerged[day], 0.0, stand.Conditions, vigor);
+            growth.Day(season.MeanAirC[day], survival * emerged[day], 0.0, stand.Conditions, vigor);
             cover[day - seedDownDay] = growth.Total;
         }
 

@@ -26,6 +26,13 @@ public sealed record GerminationTraits(
     double BasePotentialSpreadMPa,
     double PhyllochronCd)
 {
+    /// <summary>Factor on the degree-days from germination to first green; 1 unless the field said otherwise.</summary>
+    public double EmergenceLagFactor { get; init; } = 1.0;
+
+    /// <summary>The same grass where seed and shoot take so many times as long.</summary>
+    /// <param name="pace">Factor on theta_HT and on the lag to first green, above 0.</param>
+    public GerminationTraits At(double pace) => this with { HydrothermalTimeMPaCd = pace * HydrothermalTimeMPaCd, EmergenceLagFactor = pace * EmergenceLagFactor };
+
     /// <summary>Degrees above base that count toward germination at a temperature: capped over the optimum, falling to zero at the ceiling.</summary>
     public double EffectiveDegrees(double temperatureC)
     {

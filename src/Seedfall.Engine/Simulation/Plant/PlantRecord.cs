@@ -59,23 +59,27 @@ internal sealed class PlantRecord
     /// <param name="seedDownHour">Hour of seed-down, counted from the record's start.</param>
     /// <param name="endHour">Hour the season ends for seedlings, at most the hours recorded.</param>
     /// <param name="depthMm">Depth of the seed, mm.</param>
-    internal SeedlingFate Fate(int lane, int share, int seedDownHour, int endHour, double depthMm)
+    /// <param name="pace">Factor on the time seed and shoot need.</param>
+    internal SeedlingFate Fate(int lane, int share, int seedDownHour, int endHour, double depthMm, double pace = 1.0)
     {
         var start = default(FateSearch);
-        return Fate(lane, share, seedDownHour, endHour, depthMm, ref start);
+        return Fate(lane, share, seedDownHour, endHour, depthMm, WholeSteps.Of(pace * _traits.HydrothermalTimeMPaCd), pace, ref start);
     }
 
     /// <summary>The same for seed-down hours asked in ascending order: the search goes on from where the one before ended.</summary>
-    internal SeedlingFate Fate(int lane, int share, int seedDownHour, int endHour, double depthMm, ref FateSearch search)
+    internal SeedlingFate Fate(int lane, int share, int seedDownHour, int endHour, double depthMm, ref FateSearch search) =>
+        Fate(lane, share, seedDownHour, endHour, depthMm, _target, 1.0, ref search);
+
+    private SeedlingFate Fate(int lane, int share, int seedDownHour, int endHour, double depthMm, double target, double pace, ref FateSearch search)
     {
-        var germinated = WholeSteps.FirstReached(LaneMath.Doubles(_germination[share]), lane, seedDownHour, endHour, _target, search.Germinated);
+        var germinated = WholeSteps.FirstReached(LaneMath.Doubles(_germination[share]), lane, seedDownHour, endHour, target, search.Germinated);
         if (germinated < 0)
         {
             return default;
         }
 
         search.Germinated = germinated;
-        var emerged = _zone.Emerged(lane, germinated, endHour, Emergence.LagCd(depthMm), search.Emerged);
+        var emerged = _zone.Emerged(lane, germinated, endHour, pace * _traits.EmergenceLagFactor * Emergence.LagCd(depthMm), search.Emerged);
         if (emerged < 0)
         {
             return new SeedlingFate(germinated, -1, 0.0);

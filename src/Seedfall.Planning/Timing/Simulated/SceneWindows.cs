@@ -21,7 +21,7 @@ internal sealed class SceneWindows
     }
 
     internal PlaceSeasons Seasons() => PlaceSeasons.From(
-        [.. _scene.Past.Seasons.Select(past => Window(past.Year))], _scene.Place, _soil.Climate, _soil.Inputs, SoilHeatConstants.Shipped);
+        [.. _scene.Past.Seasons.Select(past => Window(past.Year))], _scene.Place, _soil.Climate, _soil.Inputs, SoilHeatConstants.Shipped, _scene.Season.Corrected?.Bias);
 
     private SeasonWindow Window(int year)
     {

@@ -10,9 +10,10 @@ using Seedfall.Planning.Water;
 namespace Seedfall.Planning.Timing;
 
 /// <summary>One patch as simulated: ground, grasses as sown, watering, and its weight among the lawn's patches.</summary>
+/// <param name="PatchId">The patch.</param>
 /// <param name="AreaM2">Ground area.</param>
 /// <param name="BareM2">Ground without living turf: what there is to fill.</param>
-internal sealed record Seedbed(PatchConditions Ground, IReadOnlyList<SownGrass> Sown, CoverStand Stand, WateringRounds Rounds, double AreaM2, double BareM2)
+internal sealed record Seedbed(string PatchId, PatchConditions Ground, IReadOnlyList<SownGrass> Sown, CoverStand Stand, WateringRounds Rounds, double AreaM2, double BareM2)
 {
     private const double LightExponent = 0.7;
 
@@ -24,6 +25,12 @@ internal sealed record Seedbed(PatchConditions Ground, IReadOnlyList<SownGrass> 
             .Where(p => p.Seed is not null && p.Summary.Area.Value > 0.0)
             .Select(p => One(lawn, choices, p.Patch, p.Summary, seed, p.Seed!, water, tables))];
 
+    /// <summary>The same with seed and shoots that take longer or shorter.</summary>
+    internal Seedbed At(double pace) => this with
+    {
+        Sown = [.. Sown.Select(s => s with { Traits = s.Traits.At(pace) })],
+    };
+
     private static Seedbed One(
         Lawn lawn, Choices choices, Patch patch, PatchSummary summary, SeedPlan seed, PatchSeed row, WaterProof water, TradeTables tables)
     {
@@ -32,13 +39,14 @@ internal sealed record Seedbed(PatchConditions Ground, IReadOnlyList<SownGrass> 
         var mix = seed.Mixes.FirstOrDefault(m => m.PatchIds.Contains(patch.Id))?.Parts ?? seed.Mix;
         var grasses = mix.Select(part => (Facts: tables.For(part.Species), Share: part.ShareByCount.Value)).ToList();
         return new Seedbed(
+            patch.Id,
             ground,
             [.. grasses.Select(g => new SownGrass(SpeciesTraits.Germination(g.Facts), perM2 * g.Share))],
             new CoverStand(
                 SpeciesTraits.Cover(tables.For(patch.Grasses[0])),
                 Mixed([.. grasses.Select(g => (SpeciesTraits.Cover(g.Facts), g.Share))]),
                 new GrowthConditions(1.0, Math.Pow(1.0 - ground.ShadeShare, LightExponent), 1.0)),
-            SeedbedRounds.Of(water, patch.Id, lawn.Water),
+            choices.SeedbedRounds == 0 ? WateringRounds.RainOnly : SeedbedRounds.Of(water, patch.Id, lawn.Water),
             summary.Area.Value,
             summary.Area.Value * (1.0 - summary.LivingCover.Value));
     }

@@ -38,7 +38,8 @@ internal static class SeedbedGround
         };
     }
 
-    private static double Shade(double sunHours) => DirectShare * Math.Clamp(1.0 - (sunHours / OpenSunHours), 0.0, 1.0);
+    /// <summary>Share of the sun kept off where so many hours of it reach the ground.</summary>
+    internal static double Shade(double sunHours) => DirectShare * Math.Clamp(1.0 - (sunHours / OpenSunHours), 0.0, 1.0);
 
     private static CoverKind CoveredWith(Lawn lawn, PatchSummary summary, double slopePercent) =>
         slopePercent > CoverPlanning.SteepPercent || summary.LivingCover.Value < CoverPlanning.ThinBelow ? lawn.Cover?.Kind ?? CoverKind.Straw : CoverKind.None;

@@ -1,4 +1,5 @@
 using Seedfall.Engine.Simulation;
+using Seedfall.Engine.Simulation.Correction;
 using Seedfall.Engine.Simulation.Ensemble;
 using Seedfall.Engine.Workings;
 using Seedfall.Planning.Plan;
@@ -24,8 +25,9 @@ internal sealed class SimulatedStands
     private readonly DateScores _scores;
     private readonly int _firstDay;
 
-    private SimulatedStands(SeasonScene scene, IReadOnlyList<Seedbed> seedbeds, PlaceSeasons seasons, int firstDay, int days)
+    private SimulatedStands(SeasonScene scene, IReadOnlyList<Seedbed> seedbeds, PlaceSeasons seasons, PaceLearned pace, int firstDay, int days)
     {
+        Pace = pace;
         (_scene, _seedbeds, _seasons, _firstDay) = (scene, seedbeds, seasons, firstDay);
         _tables = [.. seedbeds.Select(bed => StandEnsemble.Run(seasons, bed.Ground, bed.Sown, bed.Rounds, new CandidateDays(SpinUpDays, days), Rule))];
         var anyBare = seedbeds.Any(bed => bed.BareM2 > 0.0);
@@ -39,6 +41,9 @@ internal sealed class SimulatedStands
     /// <summary>Share of the lawn that stood, by member season and seed-down day.</summary>
     internal StandOutcomes Outcomes { get; }
 
+    /// <summary>What first greens taught.</summary>
+    internal PaceLearned Pace { get; }
+
     internal Working Working => SimulatedWorking.Stand(_scene, _seedbeds, _tables, Rule);
 
     internal Working EmergenceWorking => SimulatedWorking.Emergence(_seasons.Seasons.Count);
@@ -51,7 +56,8 @@ internal sealed class SimulatedStands
     /// <param name="scene">The season.</param>
     /// <param name="seedbeds">The patches as sown and watered.</param>
     /// <param name="around">The rule-of-thumb window's middle day; dates are tried on both sides of it.</param>
-    internal static SimulatedStands? Of(SeasonScene scene, IReadOnlyList<Seedbed> seedbeds, int around)
+    /// <param name="seedDown">The day seed went or is to go down, where that is settled; first greens are held against it.</param>
+    internal static SimulatedStands? Of(SeasonScene scene, IReadOnlyList<Seedbed> seedbeds, int around, DateOnly? seedDown)
     {
         if (scene.Past.Soil is not { } soil || scene.Past.Seasons.Count < LeastSeasons || seedbeds.Count == 0)
         {
@@ -61,7 +67,9 @@ internal sealed class SimulatedStands
         var first = Math.Max(0, Math.Min(SeasonCalendar.FirstSeeding, around - Reach));
         var last = Math.Min(SeasonCalendar.Length - 1, Math.Max(SeasonCalendar.LastSeeding, around + Reach));
         var windows = new SceneWindows(scene, soil, first - SpinUpDays);
-        return new SimulatedStands(scene, seedbeds, windows.Seasons(), first, last - first + 1);
+        var seasons = windows.Seasons();
+        var pace = seedDown is { } day && scene.Calendar.Index(day) >= first ? PaceLearned.Of(scene, seedbeds, seasons, first, scene.Calendar.Index(day)) : PaceLearned.Nothing;
+        return new SimulatedStands(scene, pace.Pace is { } learned ? [.. seedbeds.Select(bed => bed.At(learned.Multiplier))] : seedbeds, seasons, pace, first, last - first + 1);
     }
 
     /// <summary>Every day within one paired standard error of the best; null where even the best does worse than <see cref="WindowChoice.LeastShare"/>.</summary>
@@ -73,14 +81,17 @@ internal sealed class SimulatedStands
     /// <summary>Middle day by which half the seed of the slowest grass is up on every patch; null where in most seasons it never is.</summary>
     internal int? Emergence(int seedDown) => Spread.Middle(Enumerable.Range(0, _seasons.Seasons.Count).Select(season => LastUp(season, seedDown - _firstDay) is { } days ? seedDown + (int)Math.Ceiling(days) : (int?)null));
 
-    /// <summary>Cover of the whole lawn by day from seed-down to the season's end.</summary>
-    internal IReadOnlyList<CoverFanDay> Cover(int seedDown)
+    /// <summary>Cover by day from seed-down to the season's end, patch by patch, corrected by what was seen.</summary>
+    internal CoverOutlook Cover(int seedDown)
     {
-        var dayInSeason = SpinUpDays + seedDown - _firstDay;
-        var patches = _seedbeds.Select(bed => CoverEnsemble.Run(
-            _seasons, bed.Ground, bed.Sown, bed.Rounds, SpinUpDays, dayInSeason, bed.Stand, Rule)).ToList();
-        var area = _seedbeds.Sum(bed => bed.AreaM2);
-        return [.. Enumerable.Range(0, patches[0][0].Length).Select(day => Fan(day, seedDown, patches, area))];
+        var (dayInSeason, down) = (SpinUpDays + seedDown - _firstDay, _scene.Calendar.Date(seedDown));
+        return CoverOutlook.Of(down, [.. _seedbeds.Select(bed =>
+        {
+            var seen = CoverSeenOn.Patch(_scene, bed.PatchId, down);
+            var variants = seen.Count == 0 ? CoverVariants.Usual : CoverVariants.Wide;
+            var members = CoverEnsemble.Run(_seasons, bed.Ground, bed.Sown, bed.Rounds, SpinUpDays, dayInSeason, bed.Stand, Rule, variants);
+            return (bed, CoverPosterior.Of(members, seen));
+        })]);
     }
 
     /// <summary>How good the choice of date has been: left-out seasons, hindsight, and the rule of thumb under the same simulation.</summary>
@@ -88,12 +99,6 @@ internal sealed class SimulatedStands
     {
         var (first, last) = (SeasonCalendar.FirstSeeding - _firstDay, SeasonCalendar.LastSeeding - _firstDay);
         return SimulatedWorking.Choice(DateChoice.LeaveOneOutSuccess(_scores, first, last), DateChoice.HindsightSuccess(_scores, first, last), _seasons.Seasons.Count);
-    }
-
-    private CoverFanDay Fan(int day, int seedDown, List<double[][]> patches, double areaM2)
-    {
-        var sorted = Enumerable.Range(0, patches[0].Length).Select(member => patches.Zip(_seedbeds, (p, bed) => p[member][day] * bed.AreaM2).Sum() / areaM2).Order().ToArray();
-        return new CoverFanDay(_scene.Calendar.Date(seedDown + day), Spread.Percentile(sorted, 0.10), Spread.Percentile(sorted, 0.50), Spread.Percentile(sorted, 0.90));
     }
 
     private double? LastUp(int season, int date)
