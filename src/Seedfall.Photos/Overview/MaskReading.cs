@@ -3,11 +3,8 @@ using Seedfall.Photos.Cover;
 namespace Seedfall.Photos.Overview;
 
 /// <summary>Reads the cover of marked ground out of a mask.</summary>
-internal sealed class MaskReading(CoverMask mask, MarkedView view, int mostAside)
+internal sealed class MaskReading(CoverMask mask, MarkedView view, Func<double, double, ImagePoint> inMask, int mostAside)
 {
-    private readonly double _scaleX = (double)mask.Width / view.PhotoWidth;
-    private readonly double _scaleY = (double)mask.Height / view.PhotoHeight;
-
     internal CoverCell Cell(PlanPoint middle, double acrossM, double awayM, CoverMapSettings settings)
     {
         if (view.ToPhoto(middle) is null)
@@ -18,8 +15,8 @@ internal sealed class MaskReading(CoverMask mask, MarkedView view, int mostAside
         var (perAcross, perAway) = view.PixelsPerMeter(middle);
 
         // At least four aside, so that the share inside slanting edges is known to a few percent.
-        var columns = Math.Max(4, PhotoReading.Count(perAcross * acrossM * _scaleX, mostAside));
-        var rows = Math.Max(4, PhotoReading.Count(perAway * awayM * _scaleY, mostAside));
+        var columns = Math.Max(4, PhotoReading.Count(perAcross * acrossM, mostAside));
+        var rows = Math.Max(4, PhotoReading.Count(perAway * awayM, mostAside));
         var (inside, told, green) = (0, 0, 0.0);
         for (var row = 0; row < rows; row++)
         {
@@ -37,17 +34,20 @@ internal sealed class MaskReading(CoverMask mask, MarkedView view, int mostAside
 
         var seen = view.At(middle);
         var (share, known) = (inside / (double)(columns * rows), told / (double)Math.Max(1, inside));
-        var pixels = seen.PixelsPerSquareMeter * acrossM * awayM * share * known * _scaleX * _scaleY;
-        var longestM = seen.LongestM / Math.Min(_scaleX, _scaleY);
-        var fine = pixels >= settings.LeastPixels && longestM <= settings.MostPixelShare * Math.Max(acrossM, awayM) && seen.ElevationDeg >= settings.LeastElevationDeg;
+        var pixels = seen.PixelsPerSquareMeter * acrossM * awayM * share * known;
+        var fine = pixels >= settings.LeastPixels && seen.LongestM <= settings.MostPixelShare * Math.Max(acrossM, awayM) && seen.ElevationDeg >= settings.LeastElevationDeg;
         var state = share == 0.0 ? CellState.Outside : fine && told > 0 ? CellState.Measured : CellState.TooCoarse;
-        return new(state, told == 0 ? 0.0 : green / told, pixels, longestM, seen.ElevationDeg, share);
+        return new(state, told == 0 ? 0.0 : green / told, pixels, seen.LongestM, seen.ElevationDeg, share);
     }
 
+    /// <summary>Null where the ground is not in the photo.</summary>
     private int? Index(double acrossM, double awayM)
     {
-        var (x, y) = view.Map(acrossM, awayM);
-        var (column, row) = (Math.Floor(x * _scaleX), Math.Floor(y * _scaleY));
-        return column >= 0.0 && row >= 0.0 && column < mask.Width && row < mask.Height ? (int)row * mask.Width + (int)column : null;
+        var (photoX, photoY) = view.Map(acrossM, awayM);
+        var at = inMask(acrossM, awayM);
+        var (column, row) = (Math.Floor(at.X), Math.Floor(at.Y));
+        return photoX >= 0.0 && photoY >= 0.0 && photoX <= view.PhotoWidth && photoY <= view.PhotoHeight && column >= 0.0 && row >= 0.0 && column < mask.Width && row < mask.Height
+            ? (int)row * mask.Width + (int)column
+            : null;
     }
 }
