@@ -83,7 +83,7 @@ public sealed class CoverMap
         ArgumentNullException.ThrowIfNull(mask);
         ArgumentNullException.ThrowIfNull(grid);
         return (mask.Width, mask.Height) == (grid.Width, grid.Height)
-            ? Of(mask, view, (across, away) => grid.Point(new(across, away)), settings)
+            ? Of(mask, view, 1.0, (across, away) => grid.Point(new(across, away)), settings)
             : throw new ArgumentException($"expected a mask of {grid.Width} x {grid.Height}, found {mask.Width} x {mask.Height}", nameof(mask));
     }
 
@@ -93,13 +93,13 @@ public sealed class CoverMap
         ArgumentNullException.ThrowIfNull(mask);
         ArgumentNullException.ThrowIfNull(view);
         var (scaleX, scaleY) = ((double)mask.Width / view.PhotoWidth, (double)mask.Height / view.PhotoHeight);
-        return Of(mask, view, (across, away) => view.Map(across, away) is var (x, y) ? new(scaleX * x, scaleY * y) : default, settings);
+        return Of(mask, view, Math.Min(scaleX, scaleY), (across, away) => view.Map(across, away) is var (x, y) ? new(scaleX * x, scaleY * y) : default, settings);
     }
 
     /// <summary>The ground at the middle of a cell.</summary>
     public PlanPoint Middle(int column, int row) => new(Origin.AcrossM + (column + 0.5) * CellAcrossM, Origin.AwayM + (row + 0.5) * CellAwayM);
 
-    private static CoverMap Of(CoverMask mask, MarkedView view, Func<double, double, ImagePoint> inMask, CoverMapSettings? settings)
+    private static CoverMap Of(CoverMask mask, MarkedView view, double scale, Func<double, double, ImagePoint> inMask, CoverMapSettings? settings)
     {
         ArgumentNullException.ThrowIfNull(view);
         var wanted = settings ?? new CoverMapSettings();
@@ -109,7 +109,7 @@ public sealed class CoverMap
         var cellM = Math.Max(wanted.CellM, Math.Sqrt(acrossM * awayM / MostCells));
         var (columns, rows) = (Math.Max(1, (int)Math.Round(acrossM / cellM)), Math.Max(1, (int)Math.Round(awayM / cellM)));
         var (cellAcross, cellAway) = (acrossM / columns, awayM / rows);
-        var reading = new MaskReading(mask, view, inMask, MostSamplesAside);
+        var reading = new MaskReading(mask, view, scale, inMask, MostSamplesAside);
         var cells = new CoverCell[columns * rows];
         for (var i = 0; i < cells.Length; i++)
         {

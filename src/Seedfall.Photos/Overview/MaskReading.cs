@@ -3,7 +3,9 @@ using Seedfall.Photos.Cover;
 namespace Seedfall.Photos.Overview;
 
 /// <summary>Reads the cover of marked ground out of a mask.</summary>
-internal sealed class MaskReading(CoverMask mask, MarkedView view, Func<double, double, ImagePoint> inMask, int mostAside)
+/// <param name="scale">Pixels measured to a pixel of the photo the marks were put on.</param>
+/// <param name="inMask">Where ground lies in the mask.</param>
+internal sealed class MaskReading(CoverMask mask, MarkedView view, double scale, Func<double, double, ImagePoint> inMask, int mostAside)
 {
     internal CoverCell Cell(PlanPoint middle, double acrossM, double awayM, CoverMapSettings settings)
     {
@@ -34,10 +36,11 @@ internal sealed class MaskReading(CoverMask mask, MarkedView view, Func<double, 
 
         var seen = view.At(middle);
         var (share, known) = (inside / (double)(columns * rows), told / (double)Math.Max(1, inside));
-        var pixels = seen.PixelsPerSquareMeter * acrossM * awayM * share * known;
-        var fine = pixels >= settings.LeastPixels && seen.LongestM <= settings.MostPixelShare * Math.Max(acrossM, awayM) && seen.ElevationDeg >= settings.LeastElevationDeg;
+        var pixels = seen.PixelsPerSquareMeter * acrossM * awayM * share * known * scale * scale;
+        var longestM = seen.LongestM / scale;
+        var fine = pixels >= settings.LeastPixels && longestM <= settings.MostPixelShare * Math.Max(acrossM, awayM) && seen.ElevationDeg >= settings.LeastElevationDeg;
         var state = share == 0.0 ? CellState.Outside : fine && told > 0 ? CellState.Measured : CellState.TooCoarse;
-        return new(state, told == 0 ? 0.0 : green / told, pixels, seen.LongestM, seen.ElevationDeg, share);
+        return new(state, told == 0 ? 0.0 : green / told, pixels, longestM, seen.ElevationDeg, share);
     }
 
     /// <summary>Null where the ground is not in the photo.</summary>
