@@ -1,4 +1,5 @@
 using Seedfall.Web.Features.Lawns;
+using Seedfall.Web.Features.Log;
 using Seedfall.Web.Features.Plan;
 using Seedfall.Web.Features.TakeAway;
 using Seedfall.Web.Features.TakeOn;
@@ -20,5 +21,6 @@ app.MapLawns();
 app.MapTakeOn();
 app.MapWeather();
 app.MapPlan();
+app.MapLog();
 app.MapTakeAway();
 return app.OpenAndRun();

@@ -17,6 +17,11 @@ internal static class SeasonDoor
             throw new CommandException(ExitCode.BadInput, FormattableString.Invariant($"--season: expected a year from {first} to {last + YearsAhead} for weather of {first} to {last}, found {choices.Season}"));
         }
 
+        if (choices.SeedbedRounds is < 0 or > 4)
+        {
+            throw new CommandException(ExitCode.BadInput, FormattableString.Invariant($"--rounds: expected 0 to 4, found {choices.SeedbedRounds}"));
+        }
+
         foreach (var (name, day) in new[] { ("--seed-down", choices.SeedDown), ("--today", choices.Today) })
         {
             if (day is { } date && Math.Abs(date.Year - choices.Season) > 1)

@@ -1,5 +1,7 @@
 using Seedfall.Exchange.Catalog;
 using Seedfall.Exchange.Lawns;
+using Seedfall.Exchange.Logs;
+using Seedfall.Planning.Field;
 using Seedfall.Planning.Ground;
 using Seedfall.Weather;
 
@@ -14,6 +16,12 @@ internal static class InputFile
     {
         var result = LawnFile.Read(Bytes(file), file.Name, Trade.Tables);
         return result.Lawn ?? throw new CommandException(ExitCode.BadInput, [.. result.Problems.Select(p => p.ToString())]);
+    }
+
+    internal static FieldLog Log(FileInfo file, Lawn lawn)
+    {
+        var result = FieldLogFile.Read(Bytes(file), file.Name, lawn);
+        return result.Log ?? throw new CommandException(ExitCode.BadInput, [.. result.Problems.Select(p => p.ToString())]);
     }
 
     internal static WeatherReadResult Weather(IReadOnlyList<string> paths, WeatherReadOptions options, Streams streams, CancellationToken cancellation)

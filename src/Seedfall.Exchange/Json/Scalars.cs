@@ -49,6 +49,20 @@ internal static partial class Scalars
         "a time like \"06:30\"",
         () => new JsonObject { ["pattern"] = "^([01][0-9]|2[0-3]):[0-5][0-9]$" });
 
+    /// <summary>An instant with the offset of the clock it was read from.</summary>
+    public static readonly JsonFormat<DateTimeOffset> Instant = new TextFormat<DateTimeOffset>(
+        t => DateTimeOffset.TryParseExact(t, "yyyy-MM-dd'T'HH:mm:sszzz", CultureInfo.InvariantCulture, DateTimeStyles.None, out var d) ? new(d) : null,
+        d => d.ToString("yyyy-MM-dd'T'HH:mm:sszzz", CultureInfo.InvariantCulture),
+        "an instant like \"2026-09-08T07:30:00-05:00\"",
+        () => new JsonObject { ["pattern"] = "^[0-9]{4}-[0-9]{2}-[0-9]{2}T[0-9]{2}:[0-9]{2}:[0-9]{2}[+-][0-9]{2}:[0-9]{2}$" });
+
+    /// <summary>An id made where the entry was written.</summary>
+    public static readonly JsonFormat<Guid> Guid = new TextFormat<Guid>(
+        t => System.Guid.TryParseExact(t, "D", out var g) ? new(g) : null,
+        g => g.ToString("D"),
+        "an id like \"0192f0c4-7c1e-7b1a-9d0e-2f7d5a6b8c90\"",
+        () => new JsonObject { ["pattern"] = "^[0-9a-f]{8}(-[0-9a-f]{4}){3}-[0-9a-f]{12}$" });
+
     public static JsonFormat<double> Decimal(double low, double high) => new NumberFormat<double>(
         t => double.TryParse(t, NumberStyles.Float, CultureInfo.InvariantCulture, out var d) && double.IsFinite(d) && d >= low && d <= high ? new(d) : null,
         (w, v) => w.WriteNumberValue(v),

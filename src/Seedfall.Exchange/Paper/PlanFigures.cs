@@ -21,6 +21,7 @@ public static class PlanFigures
         .. plan.Verdict.Reasons.Select(r => r.Figure),
         .. plan.Patches.SelectMany(p => new[] { p.Area, p.LivingCover }),
         .. plan.Timing.Figures,
+        .. plan.Timing.Learned?.Figures ?? [],
         .. Water(plan.Water),
         .. plan.Materials.SelectMany(m => new[] { m.Need, m.Cost }),
         plan.TotalCost,

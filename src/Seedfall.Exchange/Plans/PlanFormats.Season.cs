@@ -32,12 +32,15 @@ internal sealed partial class PlanFormats
         var stand = f.Required("stand", chances, x => x.Stand, "Chance of an established stand by seed-down date.");
         var byRule = f.Required("standByRule", chances, x => x.StandByRule, "The rule-of-thumb curve beside a simulated one; else empty.");
         var cover = f.Required("coverForecast", new ListFormat<CoverFanDay>(CoverFormat()), x => x.CoverForecast, "Living cover of the lawn by day from seed-down, 0 to 1; empty where not simulated.");
+        var coverByPatch = f.Required("coverByPatch", new ListFormat<PatchCover>(PatchCoverFormat()), x => x.CoverByPatch, "The same patch by patch.");
         var coverWorking = f.Optional("coverWorking", WorkingFormat(), x => x.CoverWorking, "How the cover forecast was computed.");
         var cool = f.Required("soilCool", chances, x => x.SoilCool, "Chance that the soil has cooled through 70 degF for good.");
         var frost32 = f.Required("frost32", chances, x => x.Frost32, "Chance that the first 32 degF night has come.");
         var frost28 = f.Required("frost28", chances, x => x.Frost28, "Chance that the first 28 degF night has come.");
         var fan = f.Required("soilFan", new ListFormat<SoilFanDay>(FanFormat()), x => x.SoilFan, "Soil temperature at 2 in over past seasons, degC.");
         var line = f.Required("thisYear", new ListFormat<SoilLineDay>(LineFormat()), x => x.ThisYear, "This season's soil temperature, degC.");
+        var uncorrected = f.Required("thisYearUncorrected", new ListFormat<SoilLineDay>(LineFormat()), x => x.ThisYearUncorrected, "The same from weather alone, where thermometers moved it; else empty.");
+        var learned = f.Optional("learned", LearningFormat(), x => x.Learned, "What the field log taught.");
         return f.Made(v => new SeasonTiming
         {
             Seasons = v.Get(seasons),
@@ -54,12 +57,15 @@ internal sealed partial class PlanFormats
             Stand = v.Get(stand),
             StandByRule = v.Get(byRule),
             CoverForecast = v.Get(cover),
+            CoverByPatch = v.Get(coverByPatch),
             CoverWorking = v.Get(coverWorking),
             SoilCool = v.Get(cool),
             Frost32 = v.Get(frost32),
             Frost28 = v.Get(frost28),
             SoilFan = v.Get(fan),
             ThisYear = v.Get(line),
+            ThisYearUncorrected = v.Get(uncorrected),
+            Learned = v.Get(learned),
         });
     }
 

@@ -103,6 +103,14 @@ public static class Quantities
 
     public static readonly QuantityText<double> Minutes = Numbers("minutes", ("h", 60.0), ("min", 1.0));
 
+    /// <summary>Temperature on a scale; may be below zero.</summary>
+    public static readonly QuantityText<Temperature> Temperature = new(
+        "a temperature",
+        -100.0,
+        1000.0,
+        new("degF", Engine.Units.Temperature.FromFahrenheit, v => v.Fahrenheit),
+        new("degC", Engine.Units.Temperature.FromCelsius, v => v.Celsius));
+
     public static readonly QuantityText<double> PartsPerMillion = Numbers("a soil test value", ("mg/kg", 1.0), ("ppm", 1.0));
 
     public static readonly QuantityText<double> PerSquareFoot = Numbers("a count", ("per m2", 0.09290304), ("per sq ft", 1.0));

@@ -15,6 +15,11 @@ public sealed class SeasonRow
     /// <summary>Share of the new-lawn rate, 0.5 to 0.67.</summary>
     public double? OverseedShare { get; set; }
 
+    /// <summary>Rounds a day on the seedbed, 0 to 4.</summary>
+    public int? SeedbedRounds { get; set; }
+
+    public double? RoundDepthMm { get; set; }
+
     public int Version { get; set; } = 1;
 
     public required DateTimeOffset Changed { get; set; }

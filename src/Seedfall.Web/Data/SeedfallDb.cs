@@ -3,12 +3,14 @@ using Microsoft.EntityFrameworkCore.Storage.ValueConversion;
 
 namespace Seedfall.Web.Data;
 
-/// <summary>The database: lawns, seasons, weather, photographs. Instants are stored as unix milliseconds, which order as numbers do.</summary>
+/// <summary>The database: lawns, seasons, field log, photographs, weather. Instants are stored as unix milliseconds, which order as numbers do.</summary>
 internal sealed class SeedfallDb(DbContextOptions<SeedfallDb> options) : DbContext(options)
 {
     public DbSet<LawnRow> Lawns => Set<LawnRow>();
 
     public DbSet<SeasonRow> Seasons => Set<SeasonRow>();
+
+    public DbSet<LogRow> Log => Set<LogRow>();
 
     public DbSet<PhotoSpotRow> PhotoSpots => Set<PhotoSpotRow>();
 
@@ -33,6 +35,12 @@ internal sealed class SeedfallDb(DbContextOptions<SeedfallDb> options) : DbConte
         {
             season.HasKey(s => new { s.LawnId, s.Year });
             season.Property(s => s.Version).IsConcurrencyToken();
+        });
+        modelBuilder.Entity<LogRow>(log =>
+        {
+            log.HasKey(l => l.Id);
+            log.HasIndex(l => l.LawnId);
+            log.HasOne<LawnRow>().WithMany().HasForeignKey(l => l.LawnId).OnDelete(DeleteBehavior.Cascade);
         });
         modelBuilder.Entity<WeatherRow>().HasKey(w => w.Id);
         modelBuilder.Entity<PhotoSpotRow>(spot =>

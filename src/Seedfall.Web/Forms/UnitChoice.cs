@@ -34,6 +34,12 @@ internal static class UnitChoices
         new("cm", "cm", Metric, Engine.Units.Depth.FromCentimeters, d => d.Centimeters),
     ];
 
+    public static IReadOnlyList<UnitChoice<Temperature>> Temperature { get; } =
+    [
+        new("F", "°F", Us, Engine.Units.Temperature.FromFahrenheit, t => t.Fahrenheit),
+        new("C", "°C", Metric, Engine.Units.Temperature.FromCelsius, t => t.Celsius),
+    ];
+
     public static IReadOnlyList<UnitChoice<Area>> Area { get; } =
     [
         new("sqft", "sq ft", Us, Engine.Units.Area.FromSquareFeet, a => a.SquareFeet),

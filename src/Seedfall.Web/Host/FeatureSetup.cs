@@ -1,5 +1,6 @@
 using Seedfall.Exchange.Catalog;
 using Seedfall.Web.Features.Lawns;
+using Seedfall.Web.Features.Log;
 using Seedfall.Web.Features.Plan;
 using Seedfall.Web.Features.TakeAway;
 using Seedfall.Web.Features.TakeOn;
@@ -16,6 +17,7 @@ internal static class FeatureSetup
         builder.Services.AddSingleton<LawnBook>();
         builder.Services.AddSingleton<LeafWork>();
         builder.Services.AddSingleton<WeatherShelf>();
+        builder.Services.AddSingleton<LogBook>();
         builder.Services.AddSingleton<PlanWork>();
         builder.Services.AddSingleton<Desk>();
         builder.Services.AddSingleton<DemoLoading>();

@@ -54,6 +54,33 @@ namespace Seedfall.Web.Data.Migrations
                     b.ToTable("Lawns");
                 });
 
+            modelBuilder.Entity("Seedfall.Web.Data.LogRow", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("TEXT");
+
+                    b.Property<long>("At")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("Document")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("LawnId")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<long>("Received")
+                        .HasColumnType("INTEGER");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("LawnId");
+
+                    b.ToTable("Log");
+                });
+
             modelBuilder.Entity("Seedfall.Web.Data.SeasonRow", b =>
                 {
                     b.Property<string>("LawnId")
@@ -68,8 +95,14 @@ namespace Seedfall.Web.Data.Migrations
                     b.Property<double?>("OverseedShare")
                         .HasColumnType("REAL");
 
+                    b.Property<double?>("RoundDepthMm")
+                        .HasColumnType("REAL");
+
                     b.Property<DateOnly?>("SeedDown")
                         .HasColumnType("TEXT");
+
+                    b.Property<int?>("SeedbedRounds")
+                        .HasColumnType("INTEGER");
 
                     b.Property<bool>("SlitSeed")
                         .HasColumnType("INTEGER");
@@ -135,6 +168,15 @@ namespace Seedfall.Web.Data.Migrations
                         .OnDelete(DeleteBehavior.Restrict);
 
                     b.Navigation("Weather");
+                });
+
+            modelBuilder.Entity("Seedfall.Web.Data.LogRow", b =>
+                {
+                    b.HasOne("Seedfall.Web.Data.LawnRow", null)
+                        .WithMany()
+                        .HasForeignKey("LawnId")
+                        .OnDelete(DeleteBehavior.Cascade)
+                        .IsRequired();
                 });
 
             modelBuilder.Entity("Seedfall.Web.Data.SeasonRow", b =>

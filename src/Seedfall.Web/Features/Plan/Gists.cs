@@ -14,6 +14,12 @@ internal static class Gists
             ? $"{Short(day)}, {FigureText.Show(QuantityKind.Chance, chance.Chance, UnitSystem.UsCustomary)} chance of a stand"
             : Short(day);
 
+    public static string Outlook(RecoveryPlan plan)
+    {
+        var cover = plan.Timing.CoverForecast;
+        return cover.Count == 0 ? "see what the field taught" : $"{FigureText.Show(QuantityKind.Chance, cover[Math.Min(42, cover.Count - 1)].P50, UnitSystem.UsCustomary)} cover {(cover.Count > 42 ? "six weeks on" : "by the season's end")}";
+    }
+
     public static string Water(RecoveryPlan plan) => plan.Water.Result switch
     {
         ProofResult.Holds => "it can be put on",

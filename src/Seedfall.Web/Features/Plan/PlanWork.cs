@@ -1,10 +1,12 @@
 using Microsoft.EntityFrameworkCore;
 using Microsoft.Extensions.Caching.Memory;
 using Seedfall.Engine.Units;
+using Seedfall.Engine.Weather;
 using Seedfall.Exchange.Demo;
 using Seedfall.Planning.Plan;
 using Seedfall.Planning.Rules;
 using Seedfall.Web.Data;
+using Seedfall.Web.Features.Log;
 using Seedfall.Web.Features.TakeOn;
 using Seedfall.Web.Features.Weather;
 
@@ -21,7 +23,7 @@ public sealed record PlannedLawn(StoredLawn Stored, Choices Kept, Choices Asked,
 }
 
 /// <summary>Plans lawns. A plan is a function of its inputs, so a plan made once is kept while those inputs are the same.</summary>
-internal sealed class PlanWork(IDbContextFactory<SeedfallDb> contexts, Writer writer, WeatherShelf shelf, TradeTables trade, TimeProvider clock, ILogger<PlanWork> log) : IDisposable
+internal sealed class PlanWork(IDbContextFactory<SeedfallDb> contexts, Writer writer, WeatherShelf shelf, LogBook logs, TradeTables trade, TimeProvider clock, ILogger<PlanWork> log) : IDisposable
 {
     private const int KeptPlans = 32;
     private readonly MemoryCache _plans = new(new MemoryCacheOptions { SizeLimit = KeptPlans });
@@ -43,17 +45,19 @@ internal sealed class PlanWork(IDbContextFactory<SeedfallDb> contexts, Writer wr
             SeedDown = kept?.SeedDown,
             Method = kept?.SlitSeed == true ? SeedingMethod.SlitSeed : SeedingMethod.Broadcast,
             OverseedShare = kept?.OverseedShare is { } share ? Fraction.Of(share) : null,
+            SeedbedRounds = kept?.SeedbedRounds,
+            RoundDepth = kept?.RoundDepthMm is { } depth ? Depth.FromMillimeters(depth) : null,
             Today = today.Year == year ? today : null,
         };
     }
 
-    /// <summary>A number that rises with every change kept to the lawn's notes or its season.</summary>
+    /// <summary>A number that rises with every change kept to the lawn's notes, its season or its log.</summary>
     public async Task<int> Sequence(string lawnId, int season, CancellationToken cancellation)
     {
         await using var db = await contexts.CreateDbContextAsync(cancellation);
         var lawn = await db.Lawns.Where(l => l.Id == lawnId).Select(l => l.Version).FirstOrDefaultAsync(cancellation);
         var kept = await db.Seasons.Where(s => s.LawnId == lawnId && s.Year == season).Select(s => s.Version).FirstOrDefaultAsync(cancellation);
-        return Math.Max(0, lawn - 1) + kept;
+        return Math.Max(0, lawn - 1) + kept + await db.Log.CountAsync(l => l.LawnId == lawnId, cancellation);
     }
 
     /// <summary>The plan for what is asked; <paramref name="asked"/> null asks for what is kept.</summary>
@@ -65,7 +69,8 @@ internal sealed class PlanWork(IDbContextFactory<SeedfallDb> contexts, Writer wr
             return new(stored, kept, wanted, null, null);
         }
 
-        var key = (stored.Row.Id, stored.Row.Version, stored.Row.Changed, weatherId, wanted);
+        var written = await logs.For(stored.Row.Id, cancellation);
+        var key = (stored.Row.Id, stored.Row.Version, stored.Row.Changed, weatherId, written.Entries.Count, wanted);
         if (_plans.TryGetValue(key, out RecoveryPlan? made))
         {
             return new(stored, kept, wanted, made, null);
@@ -74,7 +79,7 @@ internal sealed class PlanWork(IDbContextFactory<SeedfallDb> contexts, Writer wr
         await _cores.WaitAsync(cancellation);
         try
         {
-            var plan = RecoveryPlanner.Plan(stored.Lawn, wanted, history, trade);
+            var plan = RecoveryPlanner.Plan(stored.Lawn, wanted, Ahead(stored, history), trade, written);
             _plans.Set(key, plan, new MemoryCacheEntryOptions { Size = 1, SlidingExpiration = TimeSpan.FromMinutes(30) });
             return new(stored, kept, wanted, plan, null);
         }
@@ -94,6 +99,11 @@ internal sealed class PlanWork(IDbContextFactory<SeedfallDb> contexts, Writer wr
         }
     }
 
+    /// <summary>Weather of days that have not come yet can only be a forecast.</summary>
+    private WeatherHistory Ahead(StoredLawn stored, WeatherHistory history) => stored.Row.Invented
+        ? history
+        : history.WithDaysAheadForecast(SeasonYear.Today(clock.GetUtcNow(), stored.Lawn.TimeZone, stored.Lawn.Place.LongitudeDeg));
+
     /// <summary>Keeps choices for their season; false where the lawn is gone.</summary>
     public async Task<bool> Keep(string lawnId, Choices choices, CancellationToken cancellation) =>
         await writer.Write(
@@ -107,6 +117,7 @@ internal sealed class PlanWork(IDbContextFactory<SeedfallDb> contexts, Writer wr
                 var row = await db.Seasons.FindAsync([lawnId, choices.Season], cancellation);
                 row ??= db.Seasons.Add(new SeasonRow { LawnId = lawnId, Year = choices.Season, Changed = clock.GetUtcNow() }).Entity;
                 (row.SeedDown, row.SlitSeed, row.OverseedShare) = (choices.SeedDown, choices.Method == SeedingMethod.SlitSeed, choices.OverseedShare?.Value);
+                (row.SeedbedRounds, row.RoundDepthMm) = (choices.SeedbedRounds, choices.RoundDepth?.Millimeters);
                 (row.Version, row.Changed) = (row.Version + 1, clock.GetUtcNow());
                 return true;
             },

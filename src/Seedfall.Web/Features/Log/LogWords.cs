@@ -1,0 +1,36 @@
+using System.Globalization;
+using Seedfall.Engine.Workings;
+using Seedfall.Planning.Field;
+using Seedfall.Planning.Ground;
+
+namespace Seedfall.Web.Features.Log;
+
+/// <summary>Entries in words.</summary>
+internal static class LogWords
+{
+    public static string What(LogEntry entry, UnitSystem system) => entry switch
+    {
+        LogEntry.SeededDown => "Seed went down",
+        LogEntry.FirstGreen => "First green",
+        LogEntry.SoilReading r => $"Soil {Shown(QuantityKind.Temperature, r.Read.Celsius, system)} at {Shown(QuantityKind.Depth, r.Depth.Millimeters, system)}{(r.HourKnown ? "" : ", hour not known")}",
+        LogEntry.CoverSeen c => $"Cover {Shown(QuantityKind.Share, c.Cover.Value, system)}{(c is { Low: { } low, High: { } high } ? $" ({Shown(QuantityKind.Share, low.Value, system)} to {Shown(QuantityKind.Share, high.Value, system)})" : "")}, {How(c.Judged)}",
+        LogEntry.Note n => n.Text,
+        LogEntry.Struck s => $"Struck an entry: {s.Why}",
+        _ => throw new ArgumentOutOfRangeException(nameof(entry), entry.GetType().Name, "is not a known kind of entry"),
+    };
+
+    public static string Where(LogEntry entry, Lawn lawn) =>
+        lawn.Patches.FirstOrDefault(p => p.Id == entry.PatchId)?.Name ?? (entry.PatchId is null ? "whole lawn" : "a patch no longer there");
+
+    public static string When(LogEntry entry) => entry.At.ToString("ddd, MMM d, yyyy, HH:mm", CultureInfo.InvariantCulture);
+
+    private static string How(CoverJudged judged) => judged switch
+    {
+        CoverJudged.ByEye => "by eye",
+        CoverJudged.Counted => "counted",
+        _ => "from a photograph",
+    };
+
+    private static string Shown(QuantityKind kind, double value, UnitSystem system) =>
+        FigureText.Show(kind, value, system).ToString().Replace("deg", "°", StringComparison.Ordinal);
+}
