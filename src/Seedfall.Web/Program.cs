@@ -1,5 +1,6 @@
 using Seedfall.Web.Features.Lawns;
 using Seedfall.Web.Features.Log;
+using Seedfall.Web.Features.Photos;
 using Seedfall.Web.Features.Plan;
 using Seedfall.Web.Features.TakeAway;
 using Seedfall.Web.Features.TakeOn;
@@ -22,5 +23,6 @@ app.MapTakeOn();
 app.MapWeather();
 app.MapPlan();
 app.MapLog();
+app.MapPhotos();
 app.MapTakeAway();
 return app.OpenAndRun();

@@ -1,6 +1,7 @@
 using Seedfall.Exchange.Catalog;
 using Seedfall.Web.Features.Lawns;
 using Seedfall.Web.Features.Log;
+using Seedfall.Web.Features.Photos;
 using Seedfall.Web.Features.Plan;
 using Seedfall.Web.Features.TakeAway;
 using Seedfall.Web.Features.TakeOn;
@@ -19,6 +20,11 @@ internal static class FeatureSetup
         builder.Services.AddSingleton<WeatherShelf>();
         builder.Services.AddSingleton<LogBook>();
         builder.Services.AddSingleton<PlanWork>();
+        builder.Services.AddSingleton<PhotoFolder>();
+        builder.Services.AddSingleton<PhotoShelf>();
+        builder.Services.AddSingleton<PhotoMeasuring>();
+        builder.Services.AddSingleton<PhotoLogging>();
+        builder.Services.AddSingleton<OnePhotoScene>();
         builder.Services.AddSingleton<Desk>();
         builder.Services.AddSingleton<DemoLoading>();
         builder.Services.AddSingleton<PaperPrinting>();

@@ -1,6 +1,7 @@
 using System.Text;
 using Microsoft.AspNetCore.Mvc;
 using Seedfall.Exchange.Lawns;
+using Seedfall.Web.Features.Photos;
 using Seedfall.Web.Features.TakeOn;
 using Seedfall.Web.Host;
 using Seedfall.Web.Layout;
@@ -18,8 +19,19 @@ internal static class LawnEndpoints
         app.MapGet("/lawns/{id}/lawn.json", Download);
         app.MapGet("/lawns/{id}/remove", async (string id, LawnBook book, HttpContext http) =>
             await book.Find(id, http.RequestAborted) is { } stored ? (IResult)Page.Of<RemovePage>(new { Stored = stored }) : Page.NoSuchLawn());
-        app.MapPost("/lawns/{id}/remove", async (string id, IFormCollection form, LawnBook book, HttpContext http) =>
-            await book.Remove(id, http.RequestAborted) ? (IResult)Results.LocalRedirect("/") : Page.NoSuchLawn());
+        app.MapPost("/lawns/{id}/remove", Remove);
+    }
+
+    private static async Task<IResult> Remove(string id, IFormCollection form, LawnBook book, PhotoShelf photos, HttpContext http)
+    {
+        var pictures = await photos.Of(id, http.RequestAborted);
+        if (!await book.Remove(id, http.RequestAborted))
+        {
+            return Page.NoSuchLawn();
+        }
+
+        photos.Forget(pictures);
+        return Results.LocalRedirect("/");
     }
 
     private static async Task<IResult> FromFile(IFormFileCollection files, LawnBook book, HttpContext http)

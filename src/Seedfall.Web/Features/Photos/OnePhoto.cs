@@ -1,8 +1,5 @@
 using Seedfall.Photos.Cover;
 using Seedfall.Photos.Overview;
-using Seedfall.Web.Data;
-using Seedfall.Web.Features.Plan;
-using Seedfall.Web.Features.TakeOn;
 using Seedfall.Web.Forms;
 using Seedfall.Web.Layout;
 
@@ -35,13 +32,13 @@ internal static class OnePhoto
 
     private static async Task<IResult> Tap(string id, Guid spot, Guid photo, IFormCollection form, OnePhotoScene scene, HttpContext http)
     {
-        if (await scene.Find(id, spot, photo, http.RequestAborted) is not var (_, _, row) || scene.Measurable(row) is not { } size)
+        if (await scene.Find(id, spot, photo, http.RequestAborted) is not var (stored, found, row) || scene.Measurable(row) is not { } size)
         {
             return PhotoEndpoints.NoSuchSpot();
         }
 
         IReadOnlyList<CoverTap> taps = form["forget"] == "yes" ? [] : [.. row.Taps().Concat(TapForm.Read(form, size)).TakeLast(TapForm.Most)];
-        return await scene.Measure(row, row.Marks(), taps, http.RequestAborted) switch
+        return await scene.Measure(stored, found, row, row.Marks(), taps, http.RequestAborted) switch
         {
             MeasureResult.Done or MeasureResult.Refused => Results.LocalRedirect($"/lawns/{id}/photos/{spot}/{photo}#measure"),
             MeasureResult.Busy => PhotoEndpoints.Busy(http),
@@ -51,7 +48,7 @@ internal static class OnePhoto
 
     private static async Task<IResult> Mark(string id, Guid spot, Guid photo, IFormCollection form, OnePhotoScene scene, HttpContext http)
     {
-        if (await scene.Find(id, spot, photo, http.RequestAborted) is not var (_, found, row) || !found.IsOverview)
+        if (await scene.Find(id, spot, photo, http.RequestAborted) is not var (stored, found, row) || !found.IsOverview)
         {
             return PhotoEndpoints.NoSuchSpot();
         }
@@ -74,7 +71,7 @@ internal static class OnePhoto
             return await Show(id, spot, photo, entries, StatusCodes.Status422UnprocessableEntity, scene, http);
         }
 
-        return await scene.Measure(row, note, row.Marks() is null ? [] : row.Taps(), http.RequestAborted) switch
+        return await scene.Measure(stored, found, row, note, row.Marks() is null ? [] : row.Taps(), http.RequestAborted) switch
         {
             MeasureResult.Done => Results.LocalRedirect($"/lawns/{id}/photos/{spot}/{photo}#measure"),
             MeasureResult.Busy => PhotoEndpoints.Busy(http),
@@ -82,24 +79,29 @@ internal static class OnePhoto
         };
     }
 
-    private static async Task<IResult> ChangeDay(string id, Guid spot, Guid photo, IFormCollection form, OnePhotoScene scene, PhotoShelf shelf, HttpContext http)
+    private static async Task<IResult> ChangeDay(string id, Guid spot, Guid photo, IFormCollection form, OnePhotoScene scene, HttpContext http)
     {
-        if (await scene.Find(id, spot, photo, http.RequestAborted) is not var (_, _, row))
+        if (await scene.Find(id, spot, photo, http.RequestAborted) is not var (stored, found, row))
         {
             return PhotoEndpoints.NoSuchSpot();
         }
 
         var entries = Entries.From(form, Viewer.Of(http));
-        if (SpotPage.Taken.Read(entries) is { } day)
-        {
-            await shelf.Change(photo, row.Version, r => r.Taken = day, http.RequestAborted);
-        }
-
-        return Results.LocalRedirect($"/lawns/{id}/photos/{spot}/{photo}");
+        return SpotPage.Taken.Read(entries) is { } day && !await scene.Date(stored, found, row, day, http.RequestAborted)
+            ? Met()
+            : Results.LocalRedirect($"/lawns/{id}/photos/{spot}/{photo}");
     }
 
-    private static async Task<IResult> Remove(string id, Guid spot, Guid photo, IFormCollection form, PhotoShelf shelf, HttpContext http) =>
-        await shelf.RemovePhoto(id, photo, http.RequestAborted) ? Results.LocalRedirect($"/lawns/{id}/photos/{spot}") : PhotoEndpoints.NoSuchSpot();
+    private static async Task<IResult> Remove(string id, Guid spot, Guid photo, IFormCollection form, OnePhotoScene scene, HttpContext http)
+    {
+        if (await scene.Find(id, spot, photo, http.RequestAborted) is not var (stored, _, row))
+        {
+            return PhotoEndpoints.NoSuchSpot();
+        }
+
+        await scene.Remove(stored, row, http.RequestAborted);
+        return Results.LocalRedirect($"/lawns/{id}/photos/{spot}");
+    }
 
     private static IResult Met() => Page.Plain(StatusCodes.Status409Conflict, "Changed meanwhile", "Another window measured or removed this picture meanwhile. Go back, reload and do it again.");
 }

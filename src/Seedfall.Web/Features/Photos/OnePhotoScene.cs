@@ -1,6 +1,6 @@
 using Seedfall.Engine.Workings;
 using Seedfall.Photos.Cover;
-using Seedfall.Planning.Ground;
+using Seedfall.Planning.Field;
 using Seedfall.Web.Data;
 using Seedfall.Web.Features.Plan;
 using Seedfall.Web.Features.TakeOn;
@@ -24,7 +24,7 @@ internal enum MeasureResult
 }
 
 /// <summary>One picture with its spot and lawn, and measuring it again.</summary>
-internal sealed class OnePhotoScene(LawnBook book, PhotoShelf shelf, PhotoFolder folder, PhotoMeasuring measuring, PlanWork work)
+internal sealed class OnePhotoScene(LawnBook book, PhotoShelf shelf, PhotoFolder folder, PhotoMeasuring measuring, PhotoLogging logging, PlanWork work)
 {
     public async Task<(StoredLawn Stored, PhotoSpotRow Spot, PhotoRow Photo)?> Find(string id, Guid spot, Guid photo, CancellationToken cancellation) =>
         await book.Find(id, cancellation) is { } stored && await shelf.Spot(id, spot, cancellation) is { } found && found.Photos.FirstOrDefault(p => p.Id == photo) is { } row
@@ -47,7 +47,7 @@ internal sealed class OnePhotoScene(LawnBook book, PhotoShelf shelf, PhotoFolder
     }
 
     /// <summary>Measures the kept picture with these answers, and these marks on an overview, and keeps the result.</summary>
-    public async Task<MeasureResult> Measure(PhotoRow row, MarksNote? marks, IReadOnlyList<CoverTap> taps, CancellationToken cancellation)
+    public async Task<MeasureResult> Measure(StoredLawn stored, PhotoSpotRow spot, PhotoRow row, MarksNote? marks, IReadOnlyList<CoverTap> taps, CancellationToken cancellation)
     {
         if (folder.Read(row.Id, PicturePart.Picture) is not { } picture)
         {
@@ -64,9 +64,8 @@ internal sealed class OnePhotoScene(LawnBook book, PhotoShelf shelf, PhotoFolder
             return MeasureResult.Refused;
         }
 
-        var kept = await shelf.Change(
-            row.Id,
-            row.Version,
+        return await Change(
+            stored, spot, row, "the picture was measured again",
             r =>
             {
                 shelf.Put(r, measured);
@@ -78,8 +77,41 @@ internal sealed class OnePhotoScene(LawnBook book, PhotoShelf shelf, PhotoFolder
                     (r.Marks, r.Found) = (PhotoNotes.Text(marks), PhotoNotes.Text(overview.Found));
                 }
             },
+            cancellation) ? MeasureResult.Done : MeasureResult.Conflict;
+    }
+
+    /// <summary>Gives a picture another day; false where it changed meanwhile.</summary>
+    public async Task<bool> Date(StoredLawn stored, PhotoSpotRow spot, PhotoRow row, DateOnly day, CancellationToken cancellation) =>
+        await Change(stored, spot, row, "the picture’s day was put right", r => r.Taken = day, cancellation);
+
+    public async Task Remove(StoredLawn stored, PhotoRow row, CancellationToken cancellation)
+    {
+        if (await shelf.RemovePhoto(row.LawnId, row.Id, cancellation))
+        {
+            await logging.Write(stored, null, row.LogEntryId, "the picture was removed", cancellation);
+        }
+    }
+
+    /// <summary>Changes the row, and the log with it.</summary>
+    private async Task<bool> Change(StoredLawn stored, PhotoSpotRow spot, PhotoRow row, string why, Action<PhotoRow> change, CancellationToken cancellation)
+    {
+        LogEntry.CoverSeen? entry = null;
+        var kept = await shelf.Change(
+            row.Id,
+            row.Version,
+            r =>
+            {
+                change(r);
+                entry = logging.Entry(stored, spot, r);
+                r.LogEntryId = entry?.Id;
+            },
             cancellation);
-        return kept ? MeasureResult.Done : MeasureResult.Conflict;
+        if (kept)
+        {
+            await logging.Write(stored, entry, row.LogEntryId, why, cancellation);
+        }
+
+        return kept;
     }
 
     private static Remeasured Again(byte[] picture, MarksNote? marks, IReadOnlyList<CoverTap> taps)

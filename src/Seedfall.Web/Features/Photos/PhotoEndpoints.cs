@@ -1,5 +1,4 @@
 using Microsoft.AspNetCore.Mvc;
-using Seedfall.Web.Data;
 using Seedfall.Web.Features.Plan;
 using Seedfall.Web.Features.TakeOn;
 using Seedfall.Web.Forms;
@@ -33,7 +32,7 @@ internal static class PhotoEndpoints
         }
 
         var spots = await shelf.Spots(id, http.RequestAborted);
-        var planned = await work.Plan(stored, await work.Kept(stored, null, http.RequestAborted), null, http.RequestAborted);
+        var planned = await work.Plan(stored, await work.Kept(stored, null, http.RequestAborted), null, http.RequestAborted, beforeCovers: true);
         var today = PhotoProgress.Today(stored, clock);
         return Page.Of<PhotosPage>(new { Stored = stored, Spots = spots, planned.Plan, Progress = PhotoProgress.Of(stored, planned.Plan, spots, today), Today = today, System = Viewer.Of(http) });
     }
@@ -76,7 +75,7 @@ internal static class PhotoEndpoints
         : await shelf.Spot(id, spot, http.RequestAborted) is not { } found ? NoSuchSpot()
         : Page.Of<SpotPage>(new { Stored = stored, Spot = found, Problems = problems, Today = PhotoProgress.Today(stored, clock), System = Viewer.Of(http) }, status);
 
-    private static async Task<IResult> Take(string id, Guid spot, IFormCollection form, LawnBook book, PhotoShelf shelf, PhotoMeasuring measuring, TimeProvider clock, HttpContext http)
+    private static async Task<IResult> Take(string id, Guid spot, IFormCollection form, LawnBook book, PhotoShelf shelf, PhotoMeasuring measuring, PhotoLogging logging, TimeProvider clock, HttpContext http)
     {
         if (await book.Find(id, http.RequestAborted) is not { } stored || await shelf.Spot(id, spot, http.RequestAborted) is not { } found)
         {
@@ -113,13 +112,30 @@ internal static class PhotoEndpoints
             return await Spot(id, spot, [$"The picture was not taken: {worked.Value.Problem!.Sentence}."], StatusCodes.Status422UnprocessableEntity, book, shelf, clock, http);
         }
 
-        return await shelf.Add(found, arrived, said ?? Sensible(arrived.Taken, today), http.RequestAborted) is { } row
-            ? Results.LocalRedirect($"/lawns/{id}/photos/{spot}/{row.Id}")
-            : Page.Plain(StatusCodes.Status409Conflict, "Not kept", FormattableString.Invariant($"This spot is gone, or it holds {PhotoShelf.MostPhotos} pictures already. Nothing was saved."));
+        Seedfall.Planning.Field.LogEntry.CoverSeen? entry = null;
+        if (await shelf.Add(found, arrived, said ?? Sensible(arrived.Taken, today), r => r.LogEntryId = (entry = logging.Entry(stored, found, r))?.Id, http.RequestAborted) is { } row)
+        {
+            await logging.Write(stored, entry, null, "", http.RequestAborted);
+            return Results.LocalRedirect($"/lawns/{id}/photos/{spot}/{row.Id}");
+        }
+
+        return Page.Plain(StatusCodes.Status409Conflict, "Not kept", FormattableString.Invariant($"This spot is gone, or it holds {PhotoShelf.MostPhotos} pictures already. Nothing was saved."));
     }
 
-    private static async Task<IResult> RemoveSpot(string id, Guid spot, IFormCollection form, PhotoShelf shelf, HttpContext http) =>
-        await shelf.RemoveSpot(id, spot, http.RequestAborted) ? Results.LocalRedirect($"/lawns/{id}/photos") : NoSuchSpot();
+    private static async Task<IResult> RemoveSpot(string id, Guid spot, IFormCollection form, LawnBook book, PhotoShelf shelf, PhotoLogging logging, HttpContext http)
+    {
+        if (await book.Find(id, http.RequestAborted) is not { } stored || await shelf.Spot(id, spot, http.RequestAborted) is not { } found || !await shelf.RemoveSpot(id, spot, http.RequestAborted))
+        {
+            return NoSuchSpot();
+        }
+
+        foreach (var photo in found.Photos)
+        {
+            await logging.Write(stored, null, photo.LogEntryId, "the picture was removed", http.RequestAborted);
+        }
+
+        return Results.LocalRedirect($"/lawns/{id}/photos");
+    }
 
     private static async Task<IResult> Beside(string id, Guid spot, Guid? before, Guid? after, LawnBook book, PhotoShelf shelf, HttpContext http)
     {

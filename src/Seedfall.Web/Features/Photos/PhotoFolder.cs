@@ -3,7 +3,7 @@ using Seedfall.Web.Data;
 namespace Seedfall.Web.Features.Photos;
 
 /// <summary>What is kept of a photograph.</summary>
-internal enum PicturePart
+public enum PicturePart
 {
     /// <summary>The picture, upright, without anything the camera wrote into it.</summary>
     Picture,

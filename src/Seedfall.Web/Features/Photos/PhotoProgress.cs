@@ -1,10 +1,8 @@
-using Seedfall.Engine.Units;
-using Seedfall.Exchange.Demo;
 using Seedfall.Planning.Field;
 using Seedfall.Planning.Plan;
 using Seedfall.Planning.Timing;
 using Seedfall.Web.Data;
-using Seedfall.Web.Features.Plan;
+using Seedfall.Web.Features.Log;
 using Seedfall.Web.Features.TakeOn;
 
 namespace Seedfall.Web.Features.Photos;
@@ -29,18 +27,14 @@ internal static class PhotoProgress
         return [.. spots.GroupBy(s => single ? null : stored.Lawn.Patches.FirstOrDefault(p => p.Id == s.PatchId)?.Id).OrderBy(g => g.Key, StringComparer.Ordinal).Select(g => One(stored, plan, g.Key, g, today))];
     }
 
-    /// <summary>The day at the lawn; the demo stands still on a day of its own.</summary>
-    public static DateOnly Today(StoredLawn stored, TimeProvider clock) =>
-        stored.Row.Invented ? DemoTown.Today : SeasonYear.Today(clock.GetUtcNow(), stored.Lawn.TimeZone, stored.Lawn.Place.LongitudeDeg);
+    /// <summary>The day at the lawn.</summary>
+    public static DateOnly Today(StoredLawn stored, TimeProvider clock) => DateOnly.FromDateTime(LawnClock.Now(stored, clock).DateTime);
 
     private static PatchProgress One(StoredLawn stored, RecoveryPlan plan, string? patchId, IEnumerable<PhotoSpotRow> spots, DateOnly today)
     {
         var forecast = plan.Timing.CoverByPatch.FirstOrDefault(p => p.PatchId == patchId)?.Days ?? plan.Timing.CoverForecast;
-        var measured = spots.SelectMany(s => s.Photos.Where(p => p.Cover is not null && p.Taken.Year == plan.Season).Select(p => Reading(p, s.IsOverview))).ToList();
+        var measured = spots.SelectMany(s => s.Photos.Where(p => p.Taken.Year == plan.Season).Select(p => PhotoLogging.Reading(s, p))).OfType<MeasuredCover>().ToList();
         var progress = CoverJudging.Judge(plan.Timing with { CoverForecast = forecast }, plan.Feed, measured, today);
         return new(patchId is null ? null : stored.Lawn.Patches.First(p => p.Id == patchId).Name, progress, forecast);
     }
-
-    private static MeasuredCover Reading(PhotoRow photo, bool isOverview) =>
-        new(photo.Taken, Fraction.Of(photo.Cover!.Value), Fraction.Of(photo.CoverLow!.Value), Fraction.Of(photo.CoverHigh!.Value), isOverview);
 }

@@ -41,7 +41,8 @@ internal sealed class PhotoShelf(IDbContextFactory<SeedfallDb> contexts, Writer 
             cancellation);
 
     /// <summary>Keeps a picture that came in; null where the spot is gone or full.</summary>
-    public async Task<PhotoRow?> Add(PhotoSpotRow spot, Arrived arrived, DateOnly taken, CancellationToken cancellation)
+    /// <param name="last">What is still to be noted on its row.</param>
+    public async Task<PhotoRow?> Add(PhotoSpotRow spot, Arrived arrived, DateOnly taken, Action<PhotoRow> last, CancellationToken cancellation)
     {
         var row = new PhotoRow { Id = Guid.NewGuid(), SpotId = spot.Id, LawnId = spot.LawnId, Taken = taken, Added = clock.GetUtcNow(), Width = arrived.Width, Height = arrived.Height };
         folder.Write(row.Id, PicturePart.Picture, arrived.Picture);
@@ -51,6 +52,7 @@ internal sealed class PhotoShelf(IDbContextFactory<SeedfallDb> contexts, Writer 
             Put(row, measured);
         }
 
+        last(row);
         var kept = false;
         try
         {

@@ -1,6 +1,5 @@
 using Seedfall.Engine.Units;
 using Seedfall.Planning.Materials;
-using Seedfall.Planning.Plan;
 using Seedfall.Web.Data;
 using Seedfall.Web.Features.Plan;
 
