@@ -45,9 +45,7 @@ public sealed class StoreTests : IDisposable
         Run("CREATE TABLE IF NOT EXISTS \"__EFMigrationsLock\" (\"Id\" INTEGER NOT NULL PRIMARY KEY, \"Timestamp\" TEXT NOT NULL)");
         Run("INSERT INTO \"__EFMigrationsLock\" VALUES (1, '2026-01-01')");
         Run("DELETE FROM \"__EFMigrationsHistory\"");
-        Run("DROP TABLE \"Seasons\"");
-        Run("DROP TABLE \"Lawns\"");
-        Run("DROP TABLE \"Weather\"");
+        DropEverythingElse();
 
         using var again = Opening();
         Assert.False(again.Open());
@@ -128,6 +126,16 @@ public sealed class StoreTests : IDisposable
         using var command = db.Database.GetDbConnection().CreateCommand();
         command.CommandText = sql;
         return command.ExecuteScalar();
+    }
+
+    /// <summary>Every table but the migrations' own, children before parents.</summary>
+    private void DropEverythingElse()
+    {
+        using var db = Contexts.CreateDbContext();
+        foreach (var entity in db.Model.GetEntityTypes())
+        {
+            Run("PRAGMA foreign_keys = OFF; DROP TABLE \"" + entity.GetTableName() + "\"");
+        }
     }
 
     private void Run(string sql)

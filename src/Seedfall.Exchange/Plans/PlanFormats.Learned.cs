@@ -9,7 +9,7 @@ internal sealed partial class PlanFormats
 {
     private static RecordFormat<PatchCover> PatchCoverFormat()
     {
-        var f = new RecordFormat<PatchCover>("patchCover");
+        var f = new RecordFormat<PatchCover>("patchCoverForecast");
         var patch = f.Required("patch", Scalars.Words, x => x.PatchId, "");
         var days = f.Required("days", new ListFormat<CoverFanDay>(CoverFormat()), x => x.Days, "");
         return f.Made(v => new PatchCover(v.Get(patch), v.Get(days)));

@@ -26,7 +26,7 @@ public sealed class FilesPageTests
         [
             ("area", Quantities.Area.Units), ("length", Quantities.Length.Units), ("depth", Quantities.Depth.Units), ("weight", Quantities.Mass.Units),
             ("volume", Quantities.Volume.Units), ("flow", Quantities.Flow.Units), ("precipitation rate", Quantities.PrecipitationRate.Units), ("speed", Quantities.Speed.Units),
-            ("liquid rate", Quantities.LiquidRate.Units), ("dry rate", Quantities.DryRate.Units), ("share", Quantities.Share.Units),
+            ("liquid rate", Quantities.LiquidRate.Units), ("dry rate", Quantities.DryRate.Units), ("share", Quantities.Share.Units), ("temperature", Quantities.Temperature.Units),
         ];
         Assert.All(all, q => Assert.Contains($"| {q.Name} | {string.Join(", ", q.Units.Select(u => $"`{u}`"))} |", Page));
     }

@@ -140,7 +140,7 @@ public sealed partial class PaperLookTests
     [GeneratedRegex("#[0-9a-fA-F]{6}")]
     private static partial Regex Hex();
 
-    [GeneratedRegex("<svg.*?</svg>", RegexOptions.Singleline)]
+    [GeneratedRegex("<svg class=\"ribbon-svg.*?</svg>", RegexOptions.Singleline)]
     private static partial Regex Svg();
 
     [GeneratedRegex("[-0-9. ]+")]

@@ -23,7 +23,8 @@ public sealed class CoverCurve
     public CoverCurve(IReadOnlyList<CoverFanDay> days)
     {
         ArgumentOutOfRangeException.ThrowIfLessThan(days.Count, 2, nameof(days));
-        (_from, _span) = (days[0].Date, days[^1].Date.DayNumber - days[0].Date.DayNumber);
+        _from = days.Min(day => day.Date);
+        _span = Math.Max(1, days.Max(day => day.Date).DayNumber - _from.DayNumber);
     }
 
     public double X(DateOnly date) => Left + ((Right - Left) * Math.Clamp(date.DayNumber - _from.DayNumber, 0, _span) / _span);

@@ -1,0 +1,93 @@
+using System.Text;
+using NJsonSchema;
+using Seedfall.Engine.Units;
+using Seedfall.Exchange.Logs;
+using Seedfall.Exchange.Tests.Support;
+using Seedfall.Planning.Field;
+using Seedfall.Planning.Ground;
+
+namespace Seedfall.Exchange.Tests.Logs;
+
+public sealed class FieldLogFileTests
+{
+    private static readonly Lawn Lawn = Seedfall.Exchange.Demo.DemoTown.Lawns[0];
+
+    private static readonly DateTimeOffset At = new(2026, 9, 8, 7, 30, 15, TimeSpan.FromHours(-5));
+
+    private static readonly LogEntry[] Every =
+    [
+        new LogEntry.SeededDown { Id = Id(1), At = At },
+        new LogEntry.FirstGreen { Id = Id(2), At = At.AddDays(8), PatchId = "front", Remark = "along the drive first" },
+        new LogEntry.SoilReading(Depth.FromInches(2), Temperature.FromFahrenheit(71.5)) { Id = Id(3), At = At, HourKnown = false },
+        new LogEntry.CoverSeen(Fraction.FromPercent(62), CoverJudged.Photograph) { Id = Id(4), At = At.AddDays(21), Low = Fraction.FromPercent(55), High = Fraction.FromPercent(70) },
+        new LogEntry.Note("dew till ten") { Id = Id(5), At = At },
+        new LogEntry.Struck(Id(5), "the wrong lawn") { Id = Id(6), At = At.AddDays(1) },
+    ];
+
+    [Fact]
+    public void What_was_written_reads_back_the_same()
+    {
+        var log = FieldLog.Of(Every);
+        var bytes = FieldLogFile.Write(Lawn.Id, log);
+        var read = FieldLogFile.Read(bytes, "log.json", Lawn);
+        Assert.True(read.IsRead, string.Join('\n', read.Problems));
+        Assert.Equal(log.Entries, read.Log.Entries);
+        Assert.Equal(bytes, FieldLogFile.Write(Lawn.Id, read.Log));
+        Assert.All(Every, entry => Assert.Equal(entry, FieldLogFile.ReadEntry(FieldLogFile.WriteEntry(entry))));
+    }
+
+    [Fact]
+    public void Every_kind_of_entry_is_in_the_list_above() =>
+        Assert.Equal(
+            typeof(LogEntry).GetNestedTypes().Where(t => t.IsSubclassOf(typeof(LogEntry))).Select(t => t.Name).Order(),
+            Every.Select(e => e.GetType().Name).Order());
+
+    [Fact]
+    public async Task The_published_schema_is_the_one_the_code_makes_and_holds()
+    {
+        var path = Repository.PathOf("docs", "schema", "log.schema.json");
+        if (Repository.AcceptGolden)
+        {
+            await File.WriteAllTextAsync(path, FieldLogFile.Schema(), TestContext.Current.CancellationToken);
+        }
+
+        Assert.Equal(await File.ReadAllTextAsync(path, TestContext.Current.CancellationToken), FieldLogFile.Schema());
+        var schema = await JsonSchema.FromJsonAsync(FieldLogFile.Schema(), TestContext.Current.CancellationToken);
+        Assert.Empty(schema.Validate(Encoding.UTF8.GetString(FieldLogFile.Write(Lawn.Id, FieldLog.Of(Every)))));
+    }
+
+    [Theory]
+    [InlineData("\"at\": \"2026-09-08\"", "an instant like")]
+    [InlineData("\"at\": \"2026-09-08T07:30:00-05:00\", \"patch\": \"nowhere\"", "nowhere is none of this lawn's patches")]
+    [InlineData("\"at\": \"2026-09-08T07:30:00-05:00\", \"mood\": \"good\"", "unknown field")]
+    public void Wrong_entries_are_refused_with_their_place(string part, string expected)
+    {
+        var text = "{\n  \"format\": \"seedfall-log/1\",\n  \"lawn\": \"" + Lawn.Id + "\",\n  \"entries\": [\n    { \"id\": \"" + Id(1) + "\", " + part + ", \"what\": { \"firstGreen\": {} } }\n  ]\n}";
+        var read = FieldLogFile.Read(Encoding.UTF8.GetBytes(text), "log.json", Lawn);
+        Assert.False(read.IsRead);
+        Assert.Contains(read.Problems, p => p.Line == 5 && p.ToString().Contains(expected, StringComparison.Ordinal));
+    }
+
+    [Theory]
+    [InlineData("87 degC", "check the unit")]
+    [InlineData("300 degF", "a soil temperature from")]
+    [InlineData("68", "a temperature with its unit")]
+    public void A_reading_no_soil_can_have_is_refused(string read, string expected)
+    {
+        var text = "{\"format\": \"seedfall-log/1\", \"lawn\": \"" + Lawn.Id + "\", \"entries\": [{ \"id\": \"" + Id(1) + "\", \"at\": \"2026-09-08T07:30:00-05:00\", \"what\": { \"soilReading\": { \"depth\": \"2 in\", \"read\": \"" + read + "\" } } }]}";
+        var result = FieldLogFile.Read(Encoding.UTF8.GetBytes(text), "log.json", Lawn);
+        Assert.False(result.IsRead);
+        Assert.Contains(result.Problems, p => p.ToString().Contains(expected, StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void The_log_of_another_lawn_is_refused()
+    {
+        var read = FieldLogFile.Read(FieldLogFile.Write("another", FieldLog.Empty), "log.json", Lawn);
+        Assert.Contains("another", Assert.Single(read.Problems).ToString(), StringComparison.Ordinal);
+    }
+
+    
+
+    private static Guid Id(int n) => new(n, 0, 0, 0, 0, 0, 0, 0, 0, 0, 1);
+}
