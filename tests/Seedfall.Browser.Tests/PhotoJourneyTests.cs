@@ -70,9 +70,9 @@ public sealed class PhotoJourneyTests(RunningApp app)
         }
 
         await Assertions.Expect(page.GetByText(script ? "Point beside one to move it." : "All four are marked.")).ToBeVisibleAsync();
-        await page.GetByLabel("Near side, from near left to near right").FillAsync("8");
+        await page.Locator("[name=across]").FillAsync("8");
         await page.GetByLabel("Unit of Near side, from near left to near right").SelectOptionAsync("m");
-        await page.GetByLabel("Sides that run away from you", new() { Exact = true }).FillAsync("6");
+        await page.Locator("[name=away]").FillAsync("6");
         await page.GetByLabel("Unit of Sides that run away from you").SelectOptionAsync("m");
         await Look(window, "overview-marks", script);
         await page.GetByRole(AriaRole.Button, new() { Name = "See it from above" }).ClickAsync();
