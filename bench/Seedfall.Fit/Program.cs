@@ -4,12 +4,18 @@ using Seedfall.Engine.Simulation;
 using Seedfall.Engine.Simulation.Forcing;
 using Seedfall.Engine.Validation;
 using Seedfall.Fit;
+using Seedfall.Fit.Cover;
 
 // Fits the constants of soil temperature and validates them on stations left out of the fit.
 //   dotnet run -c Release --project bench/Seedfall.Fit -- [STATIONS_DIR] [--date YYYY-MM-DD] [--keep-column]
 // Writes data/soil-heat.json, docs/validation/soil-left-out.json and the soil section of docs/validation.md; two minutes on
 // one core. --keep-column takes the column's numbers from the present data/soil-heat.json for every fit, for trying
 // features; its errors are then not left out for the column, and nothing is written.
+if (args.FirstOrDefault() == "cover")
+{
+    return CoverVerb.Run(args[1..]);
+}
+
 var folder = args.FirstOrDefault(a => !a.StartsWith('-') && Directory.Exists(a))
     ?? Path.Combine(Environment.GetEnvironmentVariable("SEEDFALL_DATA") ?? throw new InvalidOperationException("SEEDFALL_DATA is not set and no folder was given"), "uscrn_daily");
 var dateAt = Array.IndexOf(args, "--date");
@@ -54,6 +60,8 @@ if (!trial)
     File.WriteAllText("docs/validation/soil-left-out.json", JsonSerializer.Serialize(new { date, pooled = new { full = constants.Full.LeftOut, extremes = constants.Extremes.LeftOut }, stations }, SoilHeatConstants.Json) + "\n");
     ValidationPage.Write("docs/validation.md", constants, outcomes.ToDictionary(o => o.Key, o => (IReadOnlyList<StationOutcome>)o.Value));
 }
+
+return 0;
 
 static string Line(StationOutcome outcome) => string.Join(' ', outcome.Methods.Select(m => string.Create(CultureInfo.InvariantCulture, $"{m.Key} {m.Value.Summary()?.Rmse:F3}")));
 

@@ -15,6 +15,7 @@ internal static class CommandTree
             CheckCommand.Make(streams),
             DemoCommand.Make(streams),
             ValidateCommand.Make(streams),
+            CoverCommand.Make(streams),
         };
         var parsed = root.Parse(args);
         if (parsed.Errors.Count > 0)
