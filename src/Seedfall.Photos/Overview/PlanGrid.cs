@@ -1,3 +1,5 @@
+using Seedfall.Photos.Cover;
+
 namespace Seedfall.Photos.Overview;
 
 /// <summary>Where ground lies in a picture of marked ground from straight above.</summary>
@@ -8,10 +10,10 @@ namespace Seedfall.Photos.Overview;
 public sealed record PlanGrid(int Width, int Height, double PixelsPerMeter, PlanPoint Origin)
 {
     private const long MostPixels = 4_000_000;
-    private const double LongestSide = 2000.0;
+    private const double LongestSide = GreenCover.LongSide;
 
     /// <summary>The grid over a frame.</summary>
-    /// <param name="pixelsPerMeter">Wanted; less is taken where the picture would have more than 4 million pixels or a side longer than 2,000.</param>
+    /// <param name="pixelsPerMeter">Wanted; less is taken where the picture would have more than 4 million pixels or a side longer than the cover measure takes.</param>
     public static PlanGrid Of(MarkFrame frame, double pixelsPerMeter)
     {
         ArgumentNullException.ThrowIfNull(frame);

@@ -65,7 +65,7 @@ public sealed class PlanViewTests
     {
         var camera = Camera.Phone;
         var plan = Plan(camera, camera.Picture(_ => (60, 120, 40)), 8.0, 10.0, 1000.0);
-        Assert.Equal((1600, 2000, 200.0), (plan.Image.Width, plan.Image.Height, plan.Grid.PixelsPerMeter));
+        Assert.Equal((1280, 1600, 160.0), (plan.Image.Width, plan.Image.Height, plan.Grid.PixelsPerMeter));
         Assert.Throws<ArgumentOutOfRangeException>(() => PlanGrid.Of(MarkFrame.Rectangle(8.0, 10.0), double.NaN));
     }
 

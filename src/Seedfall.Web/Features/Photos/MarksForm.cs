@@ -12,6 +12,7 @@ internal static class MarksForm
     /// <summary>Names of the corners, in the order they are marked.</summary>
     public static IReadOnlyList<string> Corners { get; } = ["near left", "near right", "far right", "far left"];
 
+    private const double MostSlender = 20.0;
     private static readonly Length Least = Length.FromMeters(0.5);
     private static readonly Length Most = Length.FromMeters(150.0);
     private static readonly QuantityField<Length> Across = Side("across", "Near side, from near left to near right", required: true);
@@ -95,11 +96,23 @@ internal static class MarksForm
             [.. points.Chunk(2).Select(p => new PicturePoint(p[0]!.Value / 100.0, p[1]!.Value / 100.0))], across!.Value.Meters, away?.Meters ?? 0.0, taped ? [.. tapes.Select(t => t!.Value.Meters)] : null, thin!.Value / 100.0);
         if (note.Frame() is { } frame)
         {
-            return (note, frame);
+            if (Slender(frame) <= MostSlender)
+            {
+                return (note, frame);
+            }
+
+            entries.Wrong(Across.Name, FormattableString.Invariant($"Ground more than {MostSlender:0} times as long as wide is seen too unevenly. Mark a shorter piece of it."));
+            return null;
         }
 
         entries.Wrong(Tapes[0].Name, "These tapes cannot meet in four corners. Measure the sides in turn, and the diagonal from near left to far right.");
         return null;
+    }
+
+    private static double Slender(MarkFrame frame)
+    {
+        var (across, away) = (frame.Corners.Max(c => c.AcrossM) - frame.Corners.Min(c => c.AcrossM), frame.Corners.Max(c => c.AwayM) - frame.Corners.Min(c => c.AwayM));
+        return Math.Max(across / away, away / across);
     }
 
     private static void Put(Entries entries, int corner, PicturePoint? point)

@@ -23,6 +23,7 @@ internal sealed class PhotoMeasuring : IDisposable
 {
     private const int MostWaiting = 6;
     private const int SmallSide = 480;
+    private const int LeastSide = 64;
     private const double PlanPixelsPerMeter = 200.0;
 
     /// <summary>Least half range of an overview's cover: at a slant light and leaves mislead more than straight down (from memory).</summary>
@@ -68,6 +69,11 @@ internal sealed class PhotoMeasuring : IDisposable
             return (null, read.Problem);
         }
 
+        if (Math.Min(read.Photo.Image.Width, read.Photo.Image.Height) < LeastSide)
+        {
+            return (null, new(PhotoProblemKind.Damaged, FormattableString.Invariant($"expected a picture of at least {LeastSide} pixels each way, found {read.Photo.Image.Width} x {read.Photo.Image.Height}")));
+        }
+
         var picture = PhotoFile.Store(read.Photo);
         var small = PhotoFile.Read(picture, PhotoLimits.Ordinary with { DecodeLongSide = SmallSide }).Photo!;
         var kept = Kept(picture);
@@ -94,8 +100,8 @@ internal sealed class PhotoMeasuring : IDisposable
         var map = CoverMap.Of(measure.Mask, plan.Grid, view);
         var spots = ThinSpots.In(map, new ThinSpotSettings { Threshold = marks.Threshold });
         var cover = map.Cover ?? 0.0;
-        var off = Math.Max(OverviewError, 0.5 * (measure.High - measure.Low));
-        var measured = new Measured(cover, Math.Max(0.0, cover - off), Math.Min(1.0, cover + off), [.. measure.Flags.Where(f => f != CoverFlag.Slanted)], measure.WorthTapping, CoverOverlay.Draw(plan.Image, measure.Mask));
+        var off = Math.Max(OverviewError, measure.HalfRange);
+        var measured = new Measured(cover, Math.Max(0.0, cover - off), Math.Min(1.0, cover + off), measure.Flags, measure.WorthTapping, CoverOverlay.Draw(plan.Image, measure.Mask));
         return (new(measured, Note(plan.Grid, frame, map, spots), PhotoFile.Store(plan.Image), PhotoFile.Store(CoverMapDrawing.Draw(plan.Image, plan.Grid, map))), null);
     }
 

@@ -26,7 +26,7 @@ internal static class PhotoWords
         CoverFlag.Blurred => "Nothing in it is sharp. Hold still and take it again.",
         CoverFlag.PaperMulch => "Something evenly blue-green, like dyed paper mulch, was left out. Answer the points below to settle it.",
         CoverFlag.ColorCast => "The light colors everything. Lay a gray card in the frame next time.",
-        CoverFlag.Slanted => "It seems taken at a slant. Hold the phone level, straight above.",
+        CoverFlag.CardUnreadable => "The gray card is too dark or blown out to tell the light.",
         CoverFlag.TooSmall => "Too few pixels to tell a blade from its surroundings.",
         CoverFlag.Unclear => "Green and ground run into each other. Answer the points below to settle it.",
         _ => throw new ArgumentOutOfRangeException(nameof(flag), flag, "is not a flag"),
