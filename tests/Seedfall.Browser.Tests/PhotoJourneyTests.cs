@@ -110,7 +110,7 @@ public sealed class PhotoJourneyTests(RunningApp app)
         await page.GetByLabel("Picture", new() { Exact = true }).SetInputFilesAsync(new FilePayload { Name = "composed.jpg", MimeType = "image/jpeg", Buffer = picture });
         await page.GetByLabel("Taken on").FillAsync(day);
         await page.GetByRole(AriaRole.Button, new() { Name = "Keep and measure it" }).ClickAsync();
-        await page.WaitForURLAsync(new Regex("/photos/[0-9a-f-]+/[0-9a-f-]+"));
+        await Assertions.Expect(page).ToHaveURLAsync(new Regex("/photos/[0-9a-f-]+/[0-9a-f-]+"), new() { Timeout = 60_000 });
     }
 
     private static async Task TapOnPicture(IPage page, bool script)
@@ -143,7 +143,7 @@ public sealed class PhotoJourneyTests(RunningApp app)
         await window.NothingBars();
         await window.Picture("photo-ghost");
         await page.GetByRole(AriaRole.Button, new() { Name = "Take it" }).ClickAsync();
-        await page.WaitForURLAsync(new Regex("/photos/[0-9a-f-]+/[0-9a-f-]+"));
+        await Assertions.Expect(page).ToHaveURLAsync(new Regex("/photos/[0-9a-f-]+/[0-9a-f-]+"), new() { Timeout = 60_000 });
         await Assertions.Expect(page.Locator(".measured")).ToContainTextAsync("% green");
     }
 

@@ -100,7 +100,7 @@ internal sealed class PhotoMeasuring : IDisposable
         var map = CoverMap.Of(measure.Mask, plan.Grid, view);
         var spots = ThinSpots.In(map, new ThinSpotSettings { Threshold = marks.Threshold });
         var cover = map.Cover ?? 0.0;
-        var off = Math.Max(OverviewError, measure.HalfRange);
+        var off = Math.Max(OverviewError, 0.5 * (measure.High - measure.Low));
         var measured = new Measured(cover, Math.Max(0.0, cover - off), Math.Min(1.0, cover + off), measure.Flags, measure.WorthTapping, CoverOverlay.Draw(plan.Image, measure.Mask));
         return (new(measured, Note(plan.Grid, frame, map, spots), PhotoFile.Store(plan.Image), PhotoFile.Store(CoverMapDrawing.Draw(plan.Image, plan.Grid, map))), null);
     }
