@@ -9,7 +9,7 @@ public static class CoverMapDrawing
 
     /// <summary>Tints from bare to green, each up to the share beside it.</summary>
     public static IReadOnlyList<(double UpTo, byte R, byte G, byte B)> Tints { get; } =
-        [(0.25, 120, 72, 28), (0.50, 201, 169, 78), (0.75, 150, 178, 92), (1.0, 40, 110, 60)];
+        [(0.25, 120, 72, 28), (0.50, 201, 169, 78), (0.75, 158, 184, 70), (1.0, 40, 130, 10)];
 
     /// <summary>As large as the plan view. Cells too coarse to rely on are hatched gray.</summary>
     public static PixelImage Draw(PixelImage plan, PlanGrid grid, CoverMap map)

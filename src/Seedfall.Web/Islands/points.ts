@@ -121,6 +121,7 @@ function corners(form: HTMLFormElement, picker: Element, image: HTMLInputElement
   const said = tell(board);
   said.after(button("Mark them anew", () => { names.forEach((_, i) => set(i, null)); show(); }));
   form.querySelector(".marked")?.remove();
+  form.parentElement?.querySelector(".next-mark")?.remove();
   form.addEventListener("input", () => show());
 
   function show(): void {
