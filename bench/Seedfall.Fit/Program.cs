@@ -4,6 +4,7 @@ using Seedfall.Engine.Simulation;
 using Seedfall.Engine.Simulation.Forcing;
 using Seedfall.Engine.Validation;
 using Seedfall.Fit;
+using Seedfall.Fit.Cover;
 
 // Fits the constants of soil temperature and validates them on stations left out of the fit.
 //   dotnet run -c Release --project bench/Seedfall.Fit -- [STATIONS_DIR] [--date YYYY-MM-DD] [--keep-column] [--choice]
@@ -13,6 +14,11 @@ using Seedfall.Fit;
 // features; its errors are then not left out for the column, and nothing is written.
 const string Page = "docs/validation.md";
 const string Pictures = "docs/validation";
+if (args.FirstOrDefault() == "cover")
+{
+    return CoverVerb.Run(args[1..]);
+}
+
 var folder = args.FirstOrDefault(a => !a.StartsWith('-') && Directory.Exists(a))
     ?? Path.Combine(Environment.GetEnvironmentVariable("SEEDFALL_DATA") ?? throw new InvalidOperationException("SEEDFALL_DATA is not set and no folder was given"), "uscrn_daily");
 var dateAt = Array.IndexOf(args, "--date");
@@ -64,6 +70,8 @@ if (!trial)
     ValidationPage.Write(Page, Pictures, constants, outcomes.ToDictionary(o => o.Key, o => (IReadOnlyList<StationOutcome>)o.Value));
     ChoicePage.Write(Page, Pictures, histories);
 }
+
+return 0;
 
 static string Line(StationOutcome outcome) => string.Join(' ', outcome.Methods.Select(m => string.Create(CultureInfo.InvariantCulture, $"{m.Key} {m.Value.Summary()?.Rmse:F3}")));
 

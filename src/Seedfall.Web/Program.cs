@@ -1,6 +1,7 @@
 using Seedfall.Web.Features.Drawing;
 using Seedfall.Web.Features.Lawns;
 using Seedfall.Web.Features.Log;
+using Seedfall.Web.Features.Photos;
 using Seedfall.Web.Features.Plan;
 using Seedfall.Web.Features.Site;
 using Seedfall.Web.Features.TakeAway;
@@ -28,5 +29,6 @@ app.MapWeather();
 app.MapSite();
 app.MapPlan();
 app.MapLog();
+app.MapPhotos();
 app.MapTakeAway();
 return app.OpenAndRun();

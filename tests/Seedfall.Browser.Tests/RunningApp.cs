@@ -34,6 +34,7 @@ public sealed partial class RunningApp : IAsyncLifetime
             [
                 .. Environment.UserName == "root" ? (string[])["--no-sandbox"] : [],
                 "--disable-quic", "--no-first-run", "--disable-background-networking", "--disable-component-update", "--disable-sync",
+                "--use-fake-device-for-media-stream", "--use-fake-ui-for-media-stream",
             ],
         });
     }

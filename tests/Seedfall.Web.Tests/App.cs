@@ -61,7 +61,7 @@ public sealed partial class App : IDisposable
         return await Send(path, new FormUrlEncodedContent(WithHidden(form, fields).Select(f => KeyValuePair.Create(f.Name, f.Value))));
     }
 
-    public async Task<Answer> Upload(string path, (string Name, byte[] Bytes)[] files, (string Name, string Value)[]? fields = null, string? page = null)
+    public async Task<Answer> Upload(string path, (string Name, byte[] Bytes)[] files, (string Name, string Value)[]? fields = null, string? page = null, string field = "files")
     {
         using var content = new MultipartFormDataContent();
         foreach (var (name, value) in WithHidden(await Get(page ?? path), fields ?? []))
@@ -71,7 +71,7 @@ public sealed partial class App : IDisposable
 
         foreach (var (name, bytes) in files)
         {
-            content.Add(new ByteArrayContent(bytes), "files", name);
+            content.Add(new ByteArrayContent(bytes), field, name);
         }
 
         return await Send(path, content);

@@ -17,6 +17,7 @@ internal static class CommandTree
             DemoCommand.Make(streams),
             OutlineCommand.Make(streams),
             ValidateCommand.Make(streams),
+            CoverCommand.Make(streams),
         };
         var parsed = root.Parse(args);
         if (parsed.Errors.Count > 0)

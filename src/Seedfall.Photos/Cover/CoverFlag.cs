@@ -21,8 +21,8 @@ public enum CoverFlag
     /// <summary>The light colors everything: lay a gray card in the frame.</summary>
     ColorCast,
 
-    /// <summary>Sharpness or scale changes from top to bottom as in a picture taken at a slant.</summary>
-    Slanted,
+    /// <summary>The gray card is too dark or blown out to tell the light.</summary>
+    CardUnreadable,
 
     /// <summary>Too few pixels to tell a blade from its surroundings.</summary>
     TooSmall,

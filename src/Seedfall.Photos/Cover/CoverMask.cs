@@ -11,7 +11,7 @@ public sealed class CoverMask
 
     internal CoverMask(int width, int height, byte[] chance) => (Width, Height, Chance) = (width, height, chance);
 
-    /// <summary>Pixels across, as of the picture measured.</summary>
+    /// <summary>Pixels across, as of the picture measured: its long side is at most <see cref="GreenCover.LongSide"/>.</summary>
     public int Width { get; }
 
     /// <summary>Pixels down.</summary>

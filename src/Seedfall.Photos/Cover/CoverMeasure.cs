@@ -8,7 +8,11 @@ namespace Seedfall.Photos.Cover;
 /// <param name="Mask">Which pixels were counted, to be checked by eye.</param>
 /// <param name="WorthTapping">Points whose tapping would tell most, best first; their answer is not known.</param>
 public sealed record CoverMeasure(
-    double Cover, double Low, double High, IReadOnlyList<CoverFlag> Flags, CoverMask Mask, IReadOnlyList<PicturePoint> WorthTapping);
+    double Cover, double Low, double High, IReadOnlyList<CoverFlag> Flags, CoverMask Mask, IReadOnlyList<PicturePoint> WorthTapping)
+{
+    /// <summary>Half the 90 % range before it was cut at nothing and at all.</summary>
+    internal double HalfRange { get; init; }
+}
 
 /// <summary>A point of a picture, fractions of its width and height from the upper left.</summary>
 public readonly record struct PicturePoint(double X, double Y);

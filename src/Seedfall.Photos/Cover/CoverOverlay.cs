@@ -10,11 +10,12 @@ public static class CoverOverlay
     private const double Dim = 0.45;
     private static readonly byte[] Straw = [244, 226, 160];
 
-    /// <summary>JPEG bytes, as large as the picture measured.</summary>
+    /// <summary>JPEG bytes, as large as the mask; the picture may be larger, in the same proportions.</summary>
     public static byte[] Draw(PixelImage image, CoverMask mask)
     {
         ArgumentNullException.ThrowIfNull(image);
         ArgumentNullException.ThrowIfNull(mask);
+        image = AreaScale.ToLongSide(image, Math.Max(mask.Width, mask.Height));
         if ((image.Width, image.Height) != (mask.Width, mask.Height))
         {
             throw new ArgumentException($"expected a mask of {image.Width} x {image.Height}, found {mask.Width} x {mask.Height}", nameof(mask));

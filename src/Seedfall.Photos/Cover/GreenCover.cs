@@ -1,4 +1,3 @@
-using Seedfall.Photos.Color;
 using Seedfall.Photos.Pixels;
 
 namespace Seedfall.Photos.Cover;
@@ -6,23 +5,14 @@ namespace Seedfall.Photos.Cover;
 /// <summary>Green cover from a straight-down picture.</summary>
 public static class GreenCover
 {
-    /// <summary>Measures the picture; throws only for points outside it.</summary>
-    public static CoverMeasure Measure(PixelImage image, CoverOptions? options = null)
-    {
-        ArgumentNullException.ThrowIfNull(image);
-        options ??= new CoverOptions();
-        var chance = new byte[image.Width * image.Height];
-        var green = 0;
-        for (int i = 0, at = 0; i < chance.Length; i++, at += 3)
-        {
-            if (GreenIndex.IsGreenByRatios(image.Rgb[at], image.Rgb[at + 1], image.Rgb[at + 2]))
-            {
-                chance[i] = CoverMask.Sure;
-                green++;
-            }
-        }
+    /// <summary>Long side of the picture that is measured, pixels: a larger one is made smaller first.</summary>
+    public const int LongSide = 1600;
 
-        var cover = (double)green / chance.Length;
-        return new CoverMeasure(cover, Math.Max(0.0, cover - 0.15), Math.Min(1.0, cover + 0.15), [], new CoverMask(image.Width, image.Height, chance), []);
-    }
+    /// <summary>Shortest side that can be measured at all, pixels.</summary>
+    public const int LeastSide = 16;
+
+    /// <summary>Measures the picture; throws for points outside it and for one smaller than <see cref="LeastSide"/>.</summary>
+    public static CoverMeasure Measure(PixelImage image, CoverOptions? options = null) => Measure(image, options ?? new CoverOptions(), CoverModel.Shipped);
+
+    internal static CoverMeasure Measure(PixelImage image, CoverOptions options, CoverModel model) => CoverScene.Of(image, options.GrayCard, model).Measure(options.Taps);
 }

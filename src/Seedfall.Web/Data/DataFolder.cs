@@ -2,7 +2,7 @@ using Microsoft.Data.Sqlite;
 
 namespace Seedfall.Web.Data;
 
-/// <summary>The one folder that holds everything worth keeping: database, keys, backups.</summary>
+/// <summary>The one folder that holds everything worth keeping: database, keys, photographs, backups.</summary>
 internal sealed record DataFolder(string Root)
 {
     public string Database => Path.Combine(Root, "seedfall.db");
@@ -10,6 +10,8 @@ internal sealed record DataFolder(string Root)
     public string Keys => Path.Combine(Root, "keys");
 
     public string Backups => Path.Combine(Root, "backups");
+
+    public string Photos => Path.Combine(Root, "photos");
 
     public string Lock => Path.Combine(Root, "seedfall.lock");
 
@@ -28,7 +30,7 @@ internal sealed record DataFolder(string Root)
     /// <summary>Makes the folder, readable by its owner only.</summary>
     public void Create()
     {
-        foreach (var folder in (string[])[Root, Keys, Backups])
+        foreach (var folder in (string[])[Root, Keys, Photos, Backups])
         {
             if (OperatingSystem.IsWindows())
             {

@@ -3,7 +3,7 @@ using Microsoft.EntityFrameworkCore.Storage.ValueConversion;
 
 namespace Seedfall.Web.Data;
 
-/// <summary>The database: lawns, seasons, field log, weather. Instants are stored as unix milliseconds, which order as numbers do.</summary>
+/// <summary>The database: lawns, seasons, field log, photographs, weather. Instants are stored as unix milliseconds, which order as numbers do.</summary>
 internal sealed class SeedfallDb(DbContextOptions<SeedfallDb> options) : DbContext(options)
 {
     public DbSet<LawnRow> Lawns => Set<LawnRow>();
@@ -11,6 +11,10 @@ internal sealed class SeedfallDb(DbContextOptions<SeedfallDb> options) : DbConte
     public DbSet<SeasonRow> Seasons => Set<SeasonRow>();
 
     public DbSet<LogRow> Log => Set<LogRow>();
+
+    public DbSet<PhotoSpotRow> PhotoSpots => Set<PhotoSpotRow>();
+
+    public DbSet<PhotoRow> Photos => Set<PhotoRow>();
 
     public DbSet<WeatherRow> Weather => Set<WeatherRow>();
 
@@ -39,6 +43,18 @@ internal sealed class SeedfallDb(DbContextOptions<SeedfallDb> options) : DbConte
             log.HasOne<LawnRow>().WithMany().HasForeignKey(l => l.LawnId).OnDelete(DeleteBehavior.Cascade);
         });
         modelBuilder.Entity<WeatherRow>().HasKey(w => w.Id);
+        modelBuilder.Entity<PhotoSpotRow>(spot =>
+        {
+            spot.HasKey(s => s.Id);
+            spot.HasOne<LawnRow>().WithMany().HasForeignKey(s => s.LawnId).OnDelete(DeleteBehavior.Cascade);
+            spot.HasMany(s => s.Photos).WithOne().HasForeignKey(p => p.SpotId).OnDelete(DeleteBehavior.Cascade);
+        });
+        modelBuilder.Entity<PhotoRow>(photo =>
+        {
+            photo.HasKey(p => p.Id);
+            photo.HasIndex(p => p.LawnId);
+            photo.Property(p => p.Version).IsConcurrencyToken();
+        });
     }
 
     private sealed class UnixMilliseconds() : ValueConverter<DateTimeOffset, long>(

@@ -80,7 +80,7 @@ internal static class Failures
         StatusCodes.Status400BadRequest => Page.Plain(status, "This form could not be taken", "Its token was missing or out of date, or the request was damaged. Go back, reload the page and send it again."),
         StatusCodes.Status404NotFound => Page.Plain(status, "No such page", "There is nothing at this address."),
         StatusCodes.Status405MethodNotAllowed => Page.Plain(status, "Not this way", "This address does not take such a request."),
-        StatusCodes.Status413PayloadTooLarge => Page.Plain(status, "Too large", FormattableString.Invariant($"At most {Settings.UploadBytes >> 20} MB of weather files, or {Settings.FormBytes >> 20} MB of anything else, are taken at once."), "Nothing was saved. Compress the files (.gz) or upload fewer years at a time."),
+        StatusCodes.Status413PayloadTooLarge => Page.Plain(status, "Too large", FormattableString.Invariant($"At most {Settings.UploadBytes >> 20} MB of weather files, {(Settings.PhotoBytes >> 20) - 1} MB of one photograph, or {Settings.FormBytes >> 20} MB of anything else, are taken at once."), "Nothing was saved. Compress weather files (.gz) or upload fewer years at a time; send one photograph at a time."),
         StatusCodes.Status415UnsupportedMediaType => Page.Plain(status, "Not a form", "This address takes a form."),
         >= 500 => Page.Plain(status, "Something went wrong here", "The fault is on our side and was written to the log. Nothing half-done was saved."),
         _ => Page.Plain(status, "This was refused", FormattableString.Invariant($"The request could not be answered (status {status}).")),

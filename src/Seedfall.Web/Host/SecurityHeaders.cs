@@ -11,6 +11,9 @@ internal static class SecurityHeaders
     public const string PaperPolicy =
         "default-src 'none'; style-src 'unsafe-inline'; img-src data:; frame-ancestors 'none'; base-uri 'none'; form-action 'none'; sandbox";
 
+    /// <summary>For pictures people sent: should one ever be opened as a page, it can do nothing.</summary>
+    public const string PicturePolicy = "default-src 'none'; frame-ancestors 'none'; sandbox";
+
     public static void UseSecurityHeaders(this WebApplication app) => app.Use((context, next) =>
     {
         Set(context.Response.Headers);
@@ -28,7 +31,7 @@ internal static class SecurityHeaders
         headers.ContentSecurityPolicy = PagePolicy;
         headers.XContentTypeOptions = "nosniff";
         headers["Referrer-Policy"] = "same-origin";
-        headers["Permissions-Policy"] = "geolocation=(self), camera=(), microphone=(), payment=(), usb=()";
+        headers["Permissions-Policy"] = "geolocation=(self), camera=(self), microphone=(), payment=(), usb=()";
         headers["Cross-Origin-Opener-Policy"] = "same-origin";
         headers["Cross-Origin-Resource-Policy"] = "same-origin";
     }

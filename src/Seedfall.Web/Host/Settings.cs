@@ -15,6 +15,9 @@ internal sealed record Settings(DataFolder Data, int Port, IPAddress Bind, bool 
     /// <summary>Largest weather upload, all its files together.</summary>
     public const long UploadBytes = 64L << 20;
 
+    /// <summary>Largest upload of a photograph.</summary>
+    public const long PhotoBytes = 41L << 20;
+
     /// <summary>Largest other request.</summary>
     public const long FormBytes = 1L << 20;
 

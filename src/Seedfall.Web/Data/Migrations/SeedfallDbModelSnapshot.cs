@@ -81,6 +81,107 @@ namespace Seedfall.Web.Data.Migrations
                     b.ToTable("Log");
                 });
 
+            modelBuilder.Entity("Seedfall.Web.Data.PhotoRow", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("TEXT");
+
+                    b.Property<long>("Added")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<double?>("Cover")
+                        .HasColumnType("REAL");
+
+                    b.Property<double?>("CoverHigh")
+                        .HasColumnType("REAL");
+
+                    b.Property<double?>("CoverLow")
+                        .HasColumnType("REAL");
+
+                    b.Property<string>("Flags")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Found")
+                        .HasColumnType("TEXT");
+
+                    b.Property<int>("Height")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("LawnId")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid?>("LogEntryId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Marks")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("SpotId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateOnly>("Taken")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Taps")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<int>("Version")
+                        .IsConcurrencyToken()
+                        .HasColumnType("INTEGER");
+
+                    b.Property<int>("Width")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("WorthTapping")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("LawnId");
+
+                    b.HasIndex("SpotId");
+
+                    b.ToTable("Photos");
+                });
+
+            modelBuilder.Entity("Seedfall.Web.Data.PhotoSpotRow", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("TEXT");
+
+                    b.Property<long>("Added")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<bool>("IsOverview")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("LawnId")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Name")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("PatchId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("StandOn")
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("LawnId");
+
+                    b.ToTable("PhotoSpots");
+                });
+
             modelBuilder.Entity("Seedfall.Web.Data.SeasonRow", b =>
                 {
                     b.Property<string>("LawnId")
@@ -179,6 +280,24 @@ namespace Seedfall.Web.Data.Migrations
                         .IsRequired();
                 });
 
+            modelBuilder.Entity("Seedfall.Web.Data.PhotoRow", b =>
+                {
+                    b.HasOne("Seedfall.Web.Data.PhotoSpotRow", null)
+                        .WithMany("Photos")
+                        .HasForeignKey("SpotId")
+                        .OnDelete(DeleteBehavior.Cascade)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("Seedfall.Web.Data.PhotoSpotRow", b =>
+                {
+                    b.HasOne("Seedfall.Web.Data.LawnRow", null)
+                        .WithMany()
+                        .HasForeignKey("LawnId")
+                        .OnDelete(DeleteBehavior.Cascade)
+                        .IsRequired();
+                });
+
             modelBuilder.Entity("Seedfall.Web.Data.SeasonRow", b =>
                 {
                     b.HasOne("Seedfall.Web.Data.LawnRow", null)
@@ -191,6 +310,11 @@ namespace Seedfall.Web.Data.Migrations
             modelBuilder.Entity("Seedfall.Web.Data.LawnRow", b =>
                 {
                     b.Navigation("Seasons");
+                });
+
+            modelBuilder.Entity("Seedfall.Web.Data.PhotoSpotRow", b =>
+                {
+                    b.Navigation("Photos");
                 });
 #pragma warning restore 612, 618
         }

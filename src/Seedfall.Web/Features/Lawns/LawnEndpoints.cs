@@ -2,6 +2,7 @@ using System.Text;
 using Microsoft.AspNetCore.Mvc;
 using Seedfall.Exchange.Lawns;
 using Seedfall.Web.Features.Drawing;
+using Seedfall.Web.Features.Photos;
 using Seedfall.Web.Features.TakeOn;
 using Seedfall.Web.Host;
 using Seedfall.Web.Layout;
@@ -22,15 +23,17 @@ internal static class LawnEndpoints
         app.MapPost("/lawns/{id}/remove", Remove);
     }
 
-    private static async Task<IResult> Remove(string id, IFormCollection form, LawnBook book, SheetShelf shelf, HttpContext http)
+    private static async Task<IResult> Remove(string id, IFormCollection form, LawnBook book, SheetShelf shelf, PhotoShelf photos, HttpContext http)
     {
         var stored = await book.Find(id, http.RequestAborted);
+        var pictures = await photos.Of(id, http.RequestAborted);
         if (stored is null || !await book.Remove(id, http.RequestAborted))
         {
             return Page.NoSuchLawn();
         }
 
         shelf.Keep(stored.Row, SheetNotes.None);
+        photos.Forget(pictures);
         return Results.LocalRedirect("/");
     }
 

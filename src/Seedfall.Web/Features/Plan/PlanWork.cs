@@ -3,6 +3,7 @@ using Microsoft.Extensions.Caching.Memory;
 using Seedfall.Engine.Units;
 using Seedfall.Engine.Weather;
 using Seedfall.Exchange.Demo;
+using Seedfall.Planning.Field;
 using Seedfall.Planning.Plan;
 using Seedfall.Planning.Rules;
 using Seedfall.Web.Data;
@@ -61,7 +62,8 @@ internal sealed class PlanWork(IDbContextFactory<SeedfallDb> contexts, Writer wr
     }
 
     /// <summary>The plan for what is asked; <paramref name="asked"/> null asks for what is kept.</summary>
-    public async Task<PlannedLawn> Plan(StoredLawn stored, Choices kept, Choices? asked, CancellationToken cancellation)
+    /// <param name="beforeCovers">True for the forecast as it was before any cover was seen, to measure what was seen against.</param>
+    public async Task<PlannedLawn> Plan(StoredLawn stored, Choices kept, Choices? asked, CancellationToken cancellation, bool beforeCovers = false)
     {
         var wanted = asked ?? kept;
         if (stored.Row.WeatherId is not { } weatherId || await shelf.History(weatherId, cancellation) is not { } history)
@@ -70,7 +72,8 @@ internal sealed class PlanWork(IDbContextFactory<SeedfallDb> contexts, Writer wr
         }
 
         var written = await logs.For(stored.Row.Id, cancellation);
-        var key = (stored.Row.Id, stored.Row.Version, stored.Row.Changed, weatherId, written.Entries.Count, wanted);
+        written = beforeCovers ? FieldLog.Of(written.Standing.Where(e => e is not LogEntry.CoverSeen)) : written;
+        var key = (stored.Row.Id, stored.Row.Version, stored.Row.Changed, weatherId, written.Entries.Count, wanted, beforeCovers);
         if (_plans.TryGetValue(key, out RecoveryPlan? made))
         {
             return new(stored, kept, wanted, made, null);

@@ -1,0 +1,25 @@
+namespace Seedfall.Photos.Cover;
+
+/// <summary>Cover and its 90 % range: what the bias leaves open, and what left-out photographs showed to come on top.</summary>
+internal static class CoverRange
+{
+    /// <summary>A range wider than this says little.</summary>
+    internal const double Unclear = 0.25;
+
+    /// <summary>Error where nothing in a picture is doubtful, share of the ground.</summary>
+    internal const double Least = 0.01;
+
+    internal static (double Cover, double Half) Of(EvidenceCounts counts, PictureBias bias, int taps, CoverModel model)
+    {
+        var (mean, square) = (0.0, 0.0);
+        for (var k = 0; k < bias.Values.Count; k++)
+        {
+            var at = counts.Cover(bias.Values[k]);
+            mean += bias.Weights[k] * at;
+            square += bias.Weights[k] * at * at;
+        }
+
+        var cover = taps == 0 ? counts.Cover(0.0) : mean;
+        return (cover, model.RangeFactor * (Least + Math.Sqrt(Math.Max(0.0, square - (mean * mean)))));
+    }
+}
