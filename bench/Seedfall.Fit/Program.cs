@@ -30,7 +30,7 @@ Directory.CreateDirectory(Pictures);
 if (args.Contains("--choice"))
 {
     ChoicePage.Write(Page, Pictures, histories);
-    return;
+    return 0;
 }
 
 var fit = new LeftOutFit(histories, date, everyYears: 4, iterations: 7, trial ? SoilHeatConstants.Shipped.Column : null);
