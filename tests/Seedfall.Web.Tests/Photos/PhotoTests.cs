@@ -272,7 +272,7 @@ public sealed class PhotoTests : IDisposable
     /// <summary>Sends a picture and returns its page.</summary>
     private async Task<string> Kept(string spot, byte[] picture, string taken = "")
     {
-        var answer = await _app.Upload(spot, [("picture.jpg", picture)], [("taken", taken)], "photo");
+        var answer = await _app.Upload(spot, [("picture.jpg", picture)], [("taken", taken)], field: "photo");
         Assert.True(answer.Status == HttpStatusCode.Found, App.Words(answer.Body));
         return answer.Location!;
     }
