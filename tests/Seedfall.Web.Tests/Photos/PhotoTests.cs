@@ -33,6 +33,19 @@ public sealed class PhotoTests : IDisposable
     }
 
     [Fact]
+    public async Task A_measured_cover_can_be_taken_as_a_throw_of_the_walk_over()
+    {
+        var body = await _app.Get(await Kept(await Spot("down"), ComposedPhoto.Quadrat(0.6)));
+        var step = WebUtility.HtmlDecode(Regex.Match(body, "href=\"([^\"]+/quadrats\\?photo=[0-9.]+)\"").Groups[1].Value);
+        var form = await _app.Get(step);
+        var percent = Regex.Match(step, "photo=([0-9.]+)").Groups[1].Value;
+        Assert.Contains($"name=\"photo\" value=\"{percent}\"", form, StringComparison.Ordinal);
+        var saved = await _app.Post(step.Split('?')[0], [("points", ""), ("living", ""), ("weeds", ""), ("photo", percent)], step);
+        Assert.Equal(HttpStatusCode.Found, saved.Status);
+        Assert.Contains("from 1 throw", App.Words(await _app.Get(step.Split("/quadrats")[0] + "/sum-up")), StringComparison.Ordinal);
+    }
+
+    [Fact]
     public async Task Nothing_of_the_place_is_kept_but_the_day_is()
     {
         var sent = ComposedPhoto.WithPlace(ComposedPhoto.Quadrat(0.5));

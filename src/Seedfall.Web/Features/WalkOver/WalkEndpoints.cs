@@ -2,6 +2,7 @@ using System.Globalization;
 using Microsoft.AspNetCore.Http.HttpResults;
 using Seedfall.Planning.Judgment.Survey;
 using Seedfall.Web.Features.TakeOn;
+using Seedfall.Web.Features.WalkOver.Steps;
 using Seedfall.Web.Forms;
 using Seedfall.Web.Layout;
 
@@ -35,8 +36,21 @@ internal static class WalkEndpoints
             ? Results.LocalRedirect(Walk.FirstOpen(sum.Patch.Survey) is { } step ? Walk.Address(id, patch, step) : Walk.SumUp(id, patch))
             : NoSuchStep();
 
-    private static async Task<IResult> Show(string id, string patch, string step, string? number, WalkWork work, HttpContext http) =>
-        await work.Open(id, patch, step, number, Viewer.Of(http), http.RequestAborted) is { } open ? Page.Of<WalkPage>(new { Open = open }) : NoSuchStep();
+    /// <summary>A photograph's page hands its cover over in the address; it stands in the form and is saved like any other answer.</summary>
+    private static async Task<IResult> Show(string id, string patch, string step, string? number, WalkWork work, HttpContext http)
+    {
+        if (await work.Open(id, patch, step, number, Viewer.Of(http), http.RequestAborted) is not { } open)
+        {
+            return NoSuchStep();
+        }
+
+        if (open is { Step: QuadratStep, Leaf.IsNew: true } && NumberText.Parse(http.Request.Query["photo"].ToString()) is >= 0.0 and <= 100.0 and { } percent)
+        {
+            QuadratStep.FromPhoto(open.Leaf.Entries, percent);
+        }
+
+        return Page.Of<WalkPage>(new { Open = open });
+    }
 
     private static async Task<IResult> Save(string id, string patch, string step, string? number, IFormCollection form, WalkWork work, HttpContext http)
     {

@@ -28,6 +28,13 @@ internal sealed class QuadratStep(int number) : StepLeaf(WalkStep.Quadrats, "qua
         ? $"photograph, {WalkText.Percent(photo.Value)} alive"
         : $"{quadrat.Living} of {quadrat.Points} points alive{(quadrat.Weeds is { } weeds ? $", weeds on {weeds}" : "")}";
 
+    /// <summary>Puts a cover measured on a photograph in place of a count.</summary>
+    public static void FromPhoto(Entries entries, double percent)
+    {
+        entries.Put(Points.Name, null);
+        entries.Put(Photo.Name, NumberText.Write(Math.Round(percent, 1)));
+    }
+
     protected override IReadOnlyList<FieldGroup> Groups(Lawn lawn) =>
     [
         new("Count", [Points, Living, Weeds]) { Bare = true },
