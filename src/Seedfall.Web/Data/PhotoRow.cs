@@ -35,6 +35,9 @@ public sealed class PhotoRow
     /// <summary>Points answered by the adviser, as JSON.</summary>
     public string Taps { get; set; } = "[]";
 
+    /// <summary>Where a gray card lies, as JSON; null where none does.</summary>
+    public string? Card { get; set; }
+
     /// <summary>Points worth answering next, as JSON.</summary>
     public string WorthTapping { get; set; } = "[]";
 

@@ -46,6 +46,19 @@ public sealed class PhotoTests : IDisposable
     }
 
     [Fact]
+    public async Task A_gray_card_is_kept_with_the_picture_and_can_be_taken_back()
+    {
+        var photo = await Kept(await Spot("down"), ComposedPhoto.Quadrat(0.5));
+        var wrong = await _app.Post(photo + "/card", [("card-left", "30"), ("card-right", "20"), ("card-top", "5"), ("card-bottom", "15")], photo);
+        Assert.Equal(HttpStatusCode.UnprocessableEntity, wrong.Status);
+        Assert.Contains("right of its left edge", App.Words(wrong.Body), StringComparison.Ordinal);
+        Assert.Equal(HttpStatusCode.Found, (await _app.Post(photo + "/card", [("card-left", "5"), ("card-right", "20"), ("card-top", "5"), ("card-bottom", "15")], photo)).Status);
+        Assert.Contains("A gray card sets the white balance", await _app.Get(photo), StringComparison.Ordinal);
+        await _app.Post(photo + "/card", [("forget", "yes")], photo);
+        Assert.Contains("A gray card lies in the picture", await _app.Get(photo), StringComparison.Ordinal);
+    }
+
+    [Fact]
     public async Task Nothing_of_the_place_is_kept_but_the_day_is()
     {
         var sent = ComposedPhoto.WithPlace(ComposedPhoto.Quadrat(0.5));

@@ -90,6 +90,9 @@ namespace Seedfall.Web.Data.Migrations
                     b.Property<long>("Added")
                         .HasColumnType("INTEGER");
 
+                    b.Property<string>("Card")
+                        .HasColumnType("TEXT");
+
                     b.Property<double?>("Cover")
                         .HasColumnType("REAL");
 

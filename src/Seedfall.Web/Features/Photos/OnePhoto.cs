@@ -13,6 +13,7 @@ internal static class OnePhoto
         var photo = photos.MapGroup("/{spot:guid}/{photo:guid}");
         photo.MapGet("", (string id, Guid spot, Guid photo, OnePhotoScene scene, HttpContext http) => Show(id, spot, photo, null, StatusCodes.Status200OK, scene, http));
         photo.MapPost("/taps", Tap);
+        photo.MapPost("/card", Card);
         photo.MapPost("/marks", Mark);
         photo.MapPost("/taken", ChangeDay);
         photo.MapPost("/remove", Remove);
@@ -38,9 +39,31 @@ internal static class OnePhoto
         }
 
         IReadOnlyList<CoverTap> taps = form["forget"] == "yes" ? [] : [.. row.Taps().Concat(TapForm.Read(form, size)).TakeLast(TapForm.Most)];
-        return await scene.Measure(stored, found, row, row.Marks(), taps, http.RequestAborted) switch
+        return await scene.Measure(stored, found, row, row.Marks(), taps, row.Card(), http.RequestAborted) switch
         {
             MeasureResult.Done or MeasureResult.Refused => Results.LocalRedirect($"/lawns/{id}/photos/{spot}/{photo}#measure"),
+            MeasureResult.Busy => PhotoEndpoints.Busy(http),
+            _ => Met(),
+        };
+    }
+
+    private static async Task<IResult> Card(string id, Guid spot, Guid photo, IFormCollection form, OnePhotoScene scene, HttpContext http)
+    {
+        if (await scene.Find(id, spot, photo, http.RequestAborted) is not var (stored, found, row) || found.IsOverview || row.Cover is null)
+        {
+            return PhotoEndpoints.NoSuchSpot();
+        }
+
+        var entries = Entries.From(form, Viewer.Of(http));
+        var card = form["forget"] == "yes" ? null : CardForm.Read(entries);
+        if (!entries.Sound)
+        {
+            return Page.Of<PhotoPage>(new { Stored = stored, Spot = found, Photo = row, Marks = scene.MarksOf(found, row, Viewer.Of(http)), Card = entries, System = Viewer.Of(http) }, StatusCodes.Status422UnprocessableEntity);
+        }
+
+        return await scene.Measure(stored, found, row, null, row.Taps(), card, http.RequestAborted) switch
+        {
+            MeasureResult.Done => Results.LocalRedirect($"/lawns/{id}/photos/{spot}/{photo}#measure"),
             MeasureResult.Busy => PhotoEndpoints.Busy(http),
             _ => Met(),
         };
@@ -71,7 +94,7 @@ internal static class OnePhoto
             return await Show(id, spot, photo, entries, StatusCodes.Status422UnprocessableEntity, scene, http);
         }
 
-        return await scene.Measure(stored, found, row, note, row.Marks() is null ? [] : row.Taps(), http.RequestAborted) switch
+        return await scene.Measure(stored, found, row, note, row.Marks() is null ? [] : row.Taps(), null, http.RequestAborted) switch
         {
             MeasureResult.Done => Results.LocalRedirect($"/lawns/{id}/photos/{spot}/{photo}#measure"),
             MeasureResult.Busy => PhotoEndpoints.Busy(http),

@@ -46,15 +46,15 @@ internal sealed class OnePhotoScene(LawnBook book, PhotoShelf shelf, PhotoFolder
         return entries;
     }
 
-    /// <summary>Measures the kept picture with these answers, and these marks on an overview, and keeps the result.</summary>
-    public async Task<MeasureResult> Measure(StoredLawn stored, PhotoSpotRow spot, PhotoRow row, MarksNote? marks, IReadOnlyList<CoverTap> taps, CancellationToken cancellation)
+    /// <summary>Measures the kept picture with these answers, these marks on an overview and this gray card, and keeps the result.</summary>
+    public async Task<MeasureResult> Measure(StoredLawn stored, PhotoSpotRow spot, PhotoRow row, MarksNote? marks, IReadOnlyList<CoverTap> taps, PictureArea? card, CancellationToken cancellation)
     {
         if (folder.Read(row.Id, PicturePart.Picture) is not { } picture)
         {
             return MeasureResult.Refused;
         }
 
-        if (await measuring.InTurn(() => Again(picture, marks, taps), cancellation) is not { } again)
+        if (await measuring.InTurn(() => Again(picture, marks, taps, card), cancellation) is not { } again)
         {
             return MeasureResult.Busy;
         }
@@ -70,6 +70,7 @@ internal sealed class OnePhotoScene(LawnBook book, PhotoShelf shelf, PhotoFolder
             {
                 shelf.Put(r, measured);
                 r.Taps = PhotoNotes.Text(taps);
+                r.Card = card is { } area ? PhotoNotes.Text(area) : null;
                 if (again.Overview is { } overview)
                 {
                     folder.Write(r.Id, PicturePart.Plan, overview.Plan);
@@ -114,11 +115,11 @@ internal sealed class OnePhotoScene(LawnBook book, PhotoShelf shelf, PhotoFolder
         return kept;
     }
 
-    private static Remeasured Again(byte[] picture, MarksNote? marks, IReadOnlyList<CoverTap> taps)
+    private static Remeasured Again(byte[] picture, MarksNote? marks, IReadOnlyList<CoverTap> taps, PictureArea? card)
     {
         if (marks is null)
         {
-            return new(PhotoMeasuring.Measure(picture, taps), null);
+            return new(PhotoMeasuring.Measure(picture, taps, card), null);
         }
 
         var overview = marks.Frame() is { } frame ? PhotoMeasuring.Overview(picture, marks, frame, taps).Measured : null;

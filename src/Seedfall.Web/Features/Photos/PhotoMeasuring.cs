@@ -78,12 +78,12 @@ internal sealed class PhotoMeasuring : IDisposable
         var small = PhotoFile.Read(picture, PhotoLimits.Ordinary with { DecodeLongSide = SmallSide }).Photo!;
         var kept = Kept(picture);
         return (
-            new(picture, PhotoFile.Store(small), kept.Width, kept.Height, read.Photo.TakenAt is { } at ? DateOnly.FromDateTime(at) : null, read.Photo.HadLocation, isOverview ? null : Measure(kept, [])),
+            new(picture, PhotoFile.Store(small), kept.Width, kept.Height, read.Photo.TakenAt is { } at ? DateOnly.FromDateTime(at) : null, read.Photo.HadLocation, isOverview ? null : Measure(kept, [], null)),
             null);
     }
 
     /// <summary>A kept straight-down picture measured again.</summary>
-    public static Measured Measure(byte[] picture, IReadOnlyList<CoverTap> taps) => Measure(Kept(picture), taps);
+    public static Measured Measure(byte[] picture, IReadOnlyList<CoverTap> taps, PictureArea? card) => Measure(Kept(picture), taps, card);
 
     /// <summary>An overview from straight above its marked ground, with its cover map and thin spots.</summary>
     public static (OverviewMeasured? Measured, MarkProblem? Problem) Overview(byte[] picture, MarksNote marks, MarkFrame frame, IReadOnlyList<CoverTap> taps)
@@ -107,9 +107,9 @@ internal sealed class PhotoMeasuring : IDisposable
 
     public void Dispose() => _one.Dispose();
 
-    private static Measured Measure(PixelImage picture, IReadOnlyList<CoverTap> taps)
+    private static Measured Measure(PixelImage picture, IReadOnlyList<CoverTap> taps, PictureArea? card)
     {
-        var measure = GreenCover.Measure(picture, new CoverOptions { Taps = taps });
+        var measure = GreenCover.Measure(picture, new CoverOptions { Taps = taps, GrayCard = card });
         return new(measure.Cover, measure.Low, measure.High, measure.Flags, measure.WorthTapping, CoverOverlay.Draw(picture, measure.Mask));
     }
 

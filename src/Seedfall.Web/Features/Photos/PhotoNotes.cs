@@ -38,6 +38,8 @@ internal static class PhotoNotes
 {
     public static IReadOnlyList<CoverTap> Taps(this PhotoRow row) => JsonSerializer.Deserialize<List<CoverTap>>(row.Taps)!;
 
+    public static PictureArea? Card(this PhotoRow row) => row.Card is { } text ? JsonSerializer.Deserialize<PictureArea>(text) : null;
+
     public static IReadOnlyList<PicturePoint> WorthTapping(this PhotoRow row) => JsonSerializer.Deserialize<List<PicturePoint>>(row.WorthTapping)!;
 
     public static MarksNote? Marks(this PhotoRow row) => row.Marks is { } text ? JsonSerializer.Deserialize<MarksNote>(text) : null;
