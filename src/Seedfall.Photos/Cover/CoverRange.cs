@@ -12,14 +12,14 @@ internal static class CoverRange
     internal static (double Cover, double Half) Of(EvidenceCounts counts, PictureBias bias, int taps, CoverModel model)
     {
         var (mean, square) = (0.0, 0.0);
-        for (var k = 0; k < bias.Values.Count; k++)
+        foreach (var (reading, weight) in bias.Readings)
         {
-            var at = counts.Cover(bias.Values[k]);
-            mean += bias.Weights[k] * at;
-            square += bias.Weights[k] * at * at;
+            var at = counts.Cover(reading);
+            mean += weight * at;
+            square += weight * at * at;
         }
 
-        var cover = taps == 0 ? counts.Cover(0.0) : mean;
+        var cover = taps == 0 ? counts.Cover(EvidenceReading.Plain) : mean;
         return (cover, model.RangeFactor * (Least + Math.Sqrt(Math.Max(0.0, square - (mean * mean)))));
     }
 }

@@ -14,13 +14,13 @@ internal static class WorthTapping
 
     internal static IReadOnlyList<PicturePoint> Of(float[] evidence, int width, int height, EvidenceCounts counts, PictureBias bias, IReadOnlyList<CoverTap> taps, PixelArea? leftOut)
     {
-        var shift = bias.Mean;
+        var reading = bias.Mean;
         var candidates = Candidates(evidence, width, height, leftOut);
         var chosen = new List<PicturePoint>();
         var avoid = taps.Select(t => new PicturePoint(t.X, t.Y)).ToList();
         for (var k = 0; k < Points; k++)
         {
-            var wanted = counts.DoubtQuantile(shift, Halves(taps.Count + k + 1)) - shift;
+            var wanted = counts.DoubtQuantile(reading, Halves(taps.Count + k + 1));
             var free = candidates.Where(c => avoid.All(p => Math.Abs(p.X - c.Point.X) > Apart || Math.Abs(p.Y - c.Point.Y) > Apart));
             if (free.OrderBy(c => Math.Abs(c.Evidence - wanted) + c.Cost).Select(c => (PicturePoint?)c.Point).FirstOrDefault() is { } point)
             {
