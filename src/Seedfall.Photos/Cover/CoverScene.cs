@@ -50,7 +50,7 @@ public sealed class CoverScene
     {
         ArgumentNullException.ThrowIfNull(taps);
         var bias = PictureBias.After(_model.OffsetSpread, [.. taps.Select(tap => ((double)_evidence[At(tap)], tap.IsGreen))]);
-        var (cover, half) = CoverRange.Of(_counts, bias, taps.Count, _model);
+        var (cover, half) = CoverRange.Of(_counts, bias, _model);
         var (low, high) = (Math.Max(0.0, cover - half), Math.Min(1.0, cover + half));
         var flags = high - low > CoverRange.Unclear ? [.. _flags, CoverFlag.Unclear] : _flags;
         return new CoverMeasure(cover, low, high, flags, Mask(bias.Mean), WorthTapping.Of(_evidence, Width, Height, _counts, bias, taps, _leftOut)) { HalfRange = half };

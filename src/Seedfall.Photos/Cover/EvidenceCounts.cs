@@ -6,7 +6,7 @@ internal sealed class EvidenceCounts
     private const float Widest = 12f;
     private const int Bins = 481;
     private const double BinWidth = 2.0 * Widest / (Bins - 1);
-    private const double Overlooked = 0.03;
+    private const double Overlooked = 0.06;
     private readonly int[] _counts = new int[Bins];
     private int _total;
 

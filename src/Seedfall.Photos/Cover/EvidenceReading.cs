@@ -3,8 +3,5 @@ namespace Seedfall.Photos.Cover;
 /// <summary>How a picture's evidence z is to be read: trust times z plus bias, log odds.</summary>
 internal readonly record struct EvidenceReading(double Bias, double Trust)
 {
-    /// <summary>As it stands.</summary>
-    internal static EvidenceReading Plain { get; } = new(0.0, 1.0);
-
     internal double Of(double evidence) => (Trust * evidence) + Bias;
 }

@@ -13,7 +13,7 @@ internal sealed class PictureBias
     private const double Widest = 6.0;
     private const double Freedom = 3.0;
     private const int Steps = 97;
-    private static readonly (double Trust, double Chance)[] Trusts = [(1.0, 0.90), (0.5, 0.07), (0.25, 0.03)];
+    private static readonly (double Trust, double Chance)[] Trusts = [(1.0, 0.85), (0.5, 0.10), (0.25, 0.05)];
 
     private PictureBias(IReadOnlyList<(EvidenceReading Reading, double Weight)> readings) => Readings = readings;
 
