@@ -46,14 +46,17 @@ public sealed class CoverScene
     }
 
     /// <summary>Cover with the taps made so far.</summary>
-    public CoverMeasure Measure(IReadOnlyList<CoverTap> taps)
+    public CoverMeasure Measure(IReadOnlyList<CoverTap> taps) => Measure(taps, shuffle: 1);
+
+    /// <summary>The same, asking for other points: for validation, where one order of asking may be lucky.</summary>
+    internal CoverMeasure Measure(IReadOnlyList<CoverTap> taps, int shuffle)
     {
         ArgumentNullException.ThrowIfNull(taps);
         var bias = PictureBias.After(_model.OffsetSpread, [.. taps.Select(tap => ((double)_evidence[At(tap)], tap.IsGreen))]);
         var (cover, half) = CoverRange.Of(_counts, bias, _model);
         var (low, high) = (Math.Max(0.0, cover - half), Math.Min(1.0, cover + half));
         var flags = high - low > CoverRange.Unclear ? [.. _flags, CoverFlag.Unclear] : _flags;
-        return new CoverMeasure(cover, low, high, flags, Mask(bias.Mean), WorthTapping.Of(_evidence, Width, Height, _counts, bias, taps, _leftOut)) { HalfRange = half };
+        return new CoverMeasure(cover, low, high, flags, Mask(bias.Mean), WorthTapping.Of(_evidence, Width, Height, _counts, bias, taps, _leftOut, shuffle)) { HalfRange = half };
     }
 
     /// <summary>The bias with which this picture would measure the cover given, log odds: for fitting.</summary>

@@ -16,10 +16,11 @@ internal static class WorthTapping
     private const double Even = 4.0;
     private const double Near = 0.5;
 
-    internal static IReadOnlyList<PicturePoint> Of(float[] evidence, int width, int height, EvidenceCounts counts, PictureBias bias, IReadOnlyList<CoverTap> taps, PixelArea? leftOut)
+    internal static IReadOnlyList<PicturePoint> Of(float[] evidence, int width, int height, EvidenceCounts counts, PictureBias bias, IReadOnlyList<CoverTap> taps, PixelArea? leftOut, int shuffle)
     {
         var reading = bias.Mean;
         var candidates = Candidates(evidence, width, height, leftOut);
+        new Random(shuffle).Shuffle(CollectionsMarshal.AsSpan(candidates));
         var chosen = new List<PicturePoint>();
         var avoid = taps.Select(t => new PicturePoint(t.X, t.Y)).ToList();
         for (var k = 0; k < Points; k++)
@@ -51,7 +52,6 @@ internal static class WorthTapping
             }
         }
 
-        new Random(1).Shuffle(CollectionsMarshal.AsSpan(candidates));
         return candidates;
     }
 
