@@ -7,13 +7,13 @@ internal static class CoverFit
 {
     private const int FirstLookStep = 97;
     private const int SecondLookStep = 61;
-    private const int Nets = 2;
+    private const int Nets = 4;
 
     /// <param name="photographs">Those to fit on; one with a part mask is left aside.</param>
     internal static CoverModel Fit(IEnumerable<CoverPhotograph> photographs, DateOnly date)
     {
         var whole = photographs.Where(p => p.IsMaskWhole).ToList();
-        var looked = whole.SelectMany(Pieces).Select(p => (Photograph: p, Planes: ColorPlanes.Of(p.Image))).ToList();
+        var looked = whole.SelectMany(CoverPieces.Of).Select(p => (Photograph: p, Planes: ColorPlanes.Of(p.Image))).ToList();
         var firstLook = FirstLookOf(looked);
         var (rows, answers) = (new List<float[]>(), new List<float>());
         foreach (var (photograph, planes) in looked)
@@ -50,17 +50,6 @@ internal static class CoverFit
             OffsetSpread = 1.0,
             RangeFactor = 1.0,
         };
-    }
-
-    /// <summary>The photograph and its quarters: parts of a picture are pictures too, with more and less cover than the whole.</summary>
-    private static IEnumerable<CoverPhotograph> Pieces(CoverPhotograph whole)
-    {
-        yield return whole;
-        var (width, height) = (whole.Image.Width / 2, whole.Image.Height / 2);
-        for (var quarter = 0; quarter < 4; quarter++)
-        {
-            yield return whole.Crop(quarter % 2 * width, quarter / 2 * height, width, height);
-        }
     }
 
     private static double[] FirstLookOf(IEnumerable<(CoverPhotograph Photograph, ColorPlanes Planes)> looked)

@@ -23,8 +23,8 @@ internal static class CoverVerb
         Directory.CreateDirectory(Folder);
         var photographs = CoverPhotograph.Read(folder);
         var models = Models(photographs, date, args.Contains("--keep"));
-        var biases = photographs.Zip(models.LeftOut, (p, m) => (p.IsMaskWhole, LeftOutCover.Of(p, m).Bias)).Where(b => b.IsMaskWhole).Select(b => b.Bias).ToList();
-        var spread = Math.Sqrt(biases.Average(b => b * b) / 3.0);
+        var biases = photographs.Zip(models.LeftOut, (p, m) => CoverScene.Of(p.Image, null, m).BiasToward(p.Truth)).ToList();
+        var spread = Math.Sqrt(biases.Average(b => b * b) / 3.0); // t with three degrees of freedom: its variance is three times its scale squared
         var shipped = models.All with { OffsetSpread = spread };
         var scales = photographs.Zip(models.LeftOut, (p, m) => LeftOutCover.Of(p, m with { OffsetSpread = spread, RangeFactor = 1.0 })).ToList();
         var ratios = scales.Select(s => Math.Abs(s.Plain.Cover - s.Photograph.Truth) / s.Plain.HalfRange).ToList();

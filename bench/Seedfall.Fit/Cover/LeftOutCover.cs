@@ -7,21 +7,30 @@ namespace Seedfall.Fit.Cover;
 /// <param name="Bias">What would have to be added to all its evidence to measure the truth, log odds.</param>
 /// <param name="Plain">As the model says.</param>
 /// <param name="Tapped">After ten taps, each asked for by the measure and answered by the mask.</param>
-internal sealed record LeftOutCover(CoverPhotograph Photograph, CoverModel Model, double Bias, CoverMeasure Plain, CoverMeasure Tapped)
+/// <param name="Otherwise">Cover after ten taps at other points the measure might have asked for.</param>
+internal sealed record LeftOutCover(CoverPhotograph Photograph, CoverModel Model, double Bias, CoverMeasure Plain, CoverMeasure Tapped, IReadOnlyList<double> Otherwise)
 {
+    internal const int Orders = 10;
     private const int Taps = 10;
     private const double FixedExcessGreen = 0.10;
 
     internal static LeftOutCover Of(CoverPhotograph photograph, CoverModel model)
     {
         var scene = CoverScene.Of(photograph.Image, null, model);
+        return new LeftOutCover(
+            photograph, model, scene.BiasToward(photograph.Truth), scene.Measure([]), Tap(photograph, scene, 1),
+            [.. Enumerable.Range(2, Orders).Select(shuffle => Tap(photograph, scene, shuffle).Cover)]);
+    }
+
+    private static CoverMeasure Tap(CoverPhotograph photograph, CoverScene scene, int shuffle)
+    {
         var taps = new List<CoverTap>();
         while (taps.Count < Taps)
         {
-            taps.Add(photograph.Answer(scene.Measure(taps).WorthTapping[0]));
+            taps.Add(photograph.Answer(scene.Measure(taps, shuffle).WorthTapping[0]));
         }
 
-        return new LeftOutCover(photograph, model, scene.BiasToward(photograph.Truth), scene.Measure([]), scene.Measure(taps));
+        return scene.Measure(taps);
     }
 
     /// <summary>Share with an excess green above 0.10, the plain index this is held against.</summary>

@@ -1,3 +1,4 @@
+using System.Numerics;
 using Seedfall.Photos.Cover;
 
 namespace Seedfall.Fit.Cover;
@@ -14,12 +15,10 @@ internal static class NetFit
     internal static SmallNet Fit(IReadOnlyList<float[]> rows, IReadOnlyList<float> answers, int seed)
     {
         var random = new Random(seed);
-        var n = rows[0].Length;
-        float Small(double width) => (float)((random.NextDouble() - 0.5) * width);
-        var net = new SmallNet(
-            [.. Enumerable.Range(0, Units).Select(_ => Enumerable.Range(0, n + 1).Select(j => j < n ? Small(1.2 / Math.Sqrt(n)) : 0f).ToArray())],
-            [.. Enumerable.Range(0, Units + 1).Select(h => h < Units ? Small(1.0) : -1f)]);
-        float[][] groups = [.. net.Hidden, net.Output];
+        var (n, padded) = (rows[0].Length, rows.Select(Pad).ToArray());
+        var width = padded[0].Length;
+        float Small(double spread) => (float)((random.NextDouble() - 0.5) * spread);
+        float[][] groups = [.. Enumerable.Range(0, Units).Select(_ => Enumerable.Range(0, width).Select(j => j < n ? Small(1.2 / Math.Sqrt(n)) : 0f).ToArray()), [.. Enumerable.Range(0, Units + 1).Select(h => h < Units ? Small(1.0) : -1f)]];
         var slopes = groups.Select(g => new float[g.Length]).ToArray();
         var moments = groups.Select(g => new Moments(g.Length)).ToArray();
         var order = Enumerable.Range(0, rows.Count).ToArray();
@@ -36,34 +35,43 @@ internal static class NetFit
 
                 for (var i = at; i < at + Batch; i++)
                 {
-                    AddSlopes(net, rows[order[i]], answers[order[i]], slopes);
+                    AddSlopes(groups, padded[order[i]], answers[order[i]], slopes);
                 }
 
                 for (var g = 0; g < groups.Length; g++)
                 {
-                    moments[g].Move(groups[g], slopes[g], rate, step, g < Units ? rate * Decay : 0f);
+                    moments[g].Move(groups[g], slopes[g], rate, step, g < Units ? n : 0, rate * Decay);
                 }
             }
         }
 
-        return net;
+        return new SmallNet([.. groups[..Units].Select(unit => unit[..(n + 1)])], groups[Units]);
     }
 
-    private static void AddSlopes(SmallNet net, float[] row, float answer, float[][] slopes)
+    /// <summary>The row, a one for the constant, and zeros to whole vectors.</summary>
+    private static float[] Pad(float[] row)
     {
+        var padded = new float[(row.Length + Vector<float>.Count) / Vector<float>.Count * Vector<float>.Count];
+        row.CopyTo(padded, 0);
+        padded[row.Length] = 1f;
+        return padded;
+    }
+
+    private static void AddSlopes(float[][] groups, float[] row, float answer, float[][] slopes)
+    {
+        var output = groups[Units];
         Span<float> sums = stackalloc float[Units];
-        var z = net.Output[^1];
+        var z = output[^1];
         for (var h = 0; h < Units; h++)
         {
-            var weights = net.Hidden[h];
-            var sum = weights[^1];
-            for (var j = 0; j < row.Length; j++)
+            var sum = Vector<float>.Zero;
+            for (var j = 0; j < row.Length; j += Vector<float>.Count)
             {
-                sum += weights[j] * row[j];
+                sum += new Vector<float>(row, j) * new Vector<float>(groups[h], j);
             }
 
-            sums[h] = sum;
-            z += net.Output[h] * SmallNet.Bend(sum);
+            sums[h] = Vector.Sum(sum);
+            z += output[h] * SmallNet.Bend(sums[h]);
         }
 
         var error = (Logistic.Of(z) - answer) / Batch;
@@ -71,11 +79,10 @@ internal static class NetFit
         for (var h = 0; h < Units; h++)
         {
             slopes[Units][h] += error * SmallNet.Bend(sums[h]);
-            var back = error * net.Output[h] * BendSlope(sums[h]);
-            slopes[h][^1] += back;
-            for (var j = 0; j < row.Length; j++)
+            var back = new Vector<float>(error * output[h] * BendSlope(sums[h]));
+            for (var j = 0; j < row.Length; j += Vector<float>.Count)
             {
-                slopes[h][j] += back * row[j];
+                (new Vector<float>(slopes[h], j) + (back * new Vector<float>(row, j))).CopyTo(slopes[h], j);
             }
         }
     }
@@ -97,14 +104,14 @@ internal static class NetFit
         private readonly float[] _first = new float[length];
         private readonly float[] _second = new float[length];
 
-        internal void Move(float[] values, float[] slopes, float rate, int step, float decay)
+        internal void Move(float[] values, float[] slopes, float rate, int step, int decaying, float decay)
         {
             var (one, two) = (1f - MathF.Pow(0.9f, step), 1f - MathF.Pow(0.999f, step));
             for (var i = 0; i < values.Length; i++)
             {
                 _first[i] = (0.9f * _first[i]) + (0.1f * slopes[i]);
                 _second[i] = (0.999f * _second[i]) + (0.001f * slopes[i] * slopes[i]);
-                values[i] -= (rate * (_first[i] / one) / (MathF.Sqrt(_second[i] / two) + 1e-8f)) + (i < values.Length - 1 ? decay * values[i] : 0f);
+                values[i] -= (rate * (_first[i] / one) / (MathF.Sqrt(_second[i] / two) + 1e-8f)) + (i < decaying ? decay * values[i] : 0f);
             }
         }
     }

@@ -44,6 +44,8 @@ internal static class CoverCommand
                     worst = Math.Max(worst, e.ExitCode);
                 }
 
+                // A photograph leaves a hundred megabytes of large arrays behind, which the collector would let pile up through a batch.
+                GC.Collect();
                 progress.Report((i + 1.0) / files.Length);
             }
         }

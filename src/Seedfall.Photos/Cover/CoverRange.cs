@@ -1,6 +1,6 @@
 namespace Seedfall.Photos.Cover;
 
-/// <summary>Cover and its 90 % range: what the bias leaves open, and what left-out photographs showed to come on top.</summary>
+/// <summary>Cover, the mean over how the evidence may be read, and half its 90 % range: what that leaves open, widened as left-out photographs asked for.</summary>
 internal static class CoverRange
 {
     /// <summary>A range wider than this says little.</summary>
@@ -9,17 +9,16 @@ internal static class CoverRange
     /// <summary>Error where nothing in a picture is doubtful, share of the ground.</summary>
     internal const double Least = 0.01;
 
-    internal static (double Cover, double Half) Of(EvidenceCounts counts, PictureBias bias, int taps, CoverModel model)
+    internal static (double Cover, double Half) Of(EvidenceCounts counts, PictureBias bias, CoverModel model)
     {
         var (mean, square) = (0.0, 0.0);
-        for (var k = 0; k < bias.Values.Count; k++)
+        foreach (var (reading, weight) in bias.Readings)
         {
-            var at = counts.Cover(bias.Values[k]);
-            mean += bias.Weights[k] * at;
-            square += bias.Weights[k] * at * at;
+            var at = counts.Cover(reading);
+            mean += weight * at;
+            square += weight * at * at;
         }
 
-        var cover = taps == 0 ? counts.Cover(0.0) : mean;
-        return (cover, model.RangeFactor * (Least + Math.Sqrt(Math.Max(0.0, square - (mean * mean)))));
+        return (mean, model.RangeFactor * (Least + Math.Sqrt(Math.Max(0.0, square - (mean * mean)))));
     }
 }

@@ -39,20 +39,24 @@ public sealed class CoverScene
         var planes = ColorPlanes.Of(image);
         var features = PixelFeatures.Of(planes, model.FirstLook);
         var evidence = SecondLook.Evidence(features, model, planes.Count);
+        DryLeaf.HoldDown(planes, evidence);
         var mulch = PaperMulch.LeaveOut(planes, evidence);
         var flags = CoverFlags.Of(image, planes, features.Colors, mulch, original, cardUnreadable: card is not null && balance is null);
         return new CoverScene(image.Width, image.Height, model, evidence, flags, card);
     }
 
     /// <summary>Cover with the taps made so far.</summary>
-    public CoverMeasure Measure(IReadOnlyList<CoverTap> taps)
+    public CoverMeasure Measure(IReadOnlyList<CoverTap> taps) => Measure(taps, shuffle: 1);
+
+    /// <summary>The same, asking for other points: for validation, where one order of asking may be lucky.</summary>
+    internal CoverMeasure Measure(IReadOnlyList<CoverTap> taps, int shuffle)
     {
         ArgumentNullException.ThrowIfNull(taps);
         var bias = PictureBias.After(_model.OffsetSpread, [.. taps.Select(tap => ((double)_evidence[At(tap)], tap.IsGreen))]);
-        var (cover, half) = CoverRange.Of(_counts, bias, taps.Count, _model);
+        var (cover, half) = CoverRange.Of(_counts, bias, _model);
         var (low, high) = (Math.Max(0.0, cover - half), Math.Min(1.0, cover + half));
         var flags = high - low > CoverRange.Unclear ? [.. _flags, CoverFlag.Unclear] : _flags;
-        return new CoverMeasure(cover, low, high, flags, Mask((float)bias.Mean), WorthTapping.Of(_evidence, Width, Height, _counts, bias, taps, _leftOut)) { HalfRange = half };
+        return new CoverMeasure(cover, low, high, flags, Mask(bias.Mean), WorthTapping.Of(_evidence, Width, Height, _counts, bias, taps, _leftOut, shuffle)) { HalfRange = half };
     }
 
     /// <summary>The bias with which this picture would measure the cover given, log odds: for fitting.</summary>
@@ -62,7 +66,7 @@ public sealed class CoverScene
         for (var i = 0; i < 40; i++)
         {
             var middle = 0.5 * (low + high);
-            (low, high) = _counts.Cover(middle) < cover ? (middle, high) : (low, middle);
+            (low, high) = _counts.Cover(new EvidenceReading(middle, 1.0)) < cover ? (middle, high) : (low, middle);
         }
 
         return low;
@@ -78,12 +82,13 @@ public sealed class CoverScene
         return (Math.Min(Height - 1, (int)(tap.Y * Height)) * Width) + Math.Min(Width - 1, (int)(tap.X * Width));
     }
 
-    private CoverMask Mask(float bias)
+    private CoverMask Mask(EvidenceReading reading)
     {
+        var (bias, trust) = ((float)reading.Bias, (float)reading.Trust);
         var chance = new byte[_evidence.Length];
         for (var i = 0; i < chance.Length; i++)
         {
-            chance[i] = (byte)((Logistic.Of(_evidence[i] + bias) * CoverMask.Sure) + 0.5f);
+            chance[i] = (byte)((Logistic.Of((trust * _evidence[i]) + bias) * CoverMask.Sure) + 0.5f);
         }
 
         _leftOut?.Fill(chance, Width, CoverMask.LeftOut);

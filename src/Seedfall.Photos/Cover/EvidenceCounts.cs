@@ -6,7 +6,7 @@ internal sealed class EvidenceCounts
     private const float Widest = 12f;
     private const int Bins = 481;
     private const double BinWidth = 2.0 * Widest / (Bins - 1);
-    private const double Overlooked = 0.01;
+    private const double Overlooked = 0.06;
     private readonly int[] _counts = new int[Bins];
     private int _total;
 
@@ -25,23 +25,25 @@ internal sealed class EvidenceCounts
         return counts;
     }
 
-    /// <summary>Cover where all evidence is shifted by a bias: half the share likelier green than not, half the mean chance.</summary>
+    /// <summary>Cover under a reading of the evidence: half the share likelier green than not, half the mean chance.</summary>
     /// <remarks>The share alone misses thin blades that never reach even odds; the mean alone counts a little of every clod. Their errors oppose.</remarks>
-    internal double Cover(double bias) => _total == 0 ? 0.0 : Sum(z => 0.5 * (Logistic.Of(z + bias) + Math.Clamp(((z + bias) / BinWidth) + 0.5, 0.0, 1.0)));
+    internal double Cover(EvidenceReading reading) => _total == 0
+        ? 0.0
+        : Sum(z => 0.5 * (Logistic.Of(reading.Of(z)) + Math.Clamp((reading.Of(z) / (reading.Trust * BinWidth)) + 0.5, 0.0, 1.0)));
 
-    /// <summary>The evidence, bias included, below which a share of all doubt lies: p(1 - p) of each pixel and a little for the sure ones.</summary>
-    internal double DoubtQuantile(double bias, double share)
+    /// <summary>The evidence below which a share of all doubt lies: p(1 - p) of each pixel and a little for the sure ones.</summary>
+    internal double DoubtQuantile(EvidenceReading reading, double share)
     {
         var total = 0.0;
         var sums = new double[Bins];
         for (var k = 0; k < Bins; k++)
         {
-            var p = Logistic.Of((k * BinWidth) - Widest + bias);
+            var p = Logistic.Of(reading.Of((k * BinWidth) - Widest));
             sums[k] = total += _counts[k] * ((p * (1.0 - p)) + Overlooked);
         }
 
         var at = Array.BinarySearch(sums, share * total);
-        return (Math.Min(Bins - 1, at < 0 ? ~at : at) * BinWidth) - Widest + bias;
+        return (Math.Min(Bins - 1, at < 0 ? ~at : at) * BinWidth) - Widest;
     }
 
     private double Sum(Func<double, double> of)

@@ -1,15 +1,16 @@
 namespace Seedfall.Photos.Cover;
 
 /// <summary>
-/// Dyed paper mulch: greener than red but as blue as green, which leaves are not, and evenly so. It counts as ground.
+/// Dyed paper mulch: much greener than red but nearly as blue as green, which leaves are not in any light, and evenly so. It counts
+/// as ground.
 /// </summary>
 internal static class PaperMulch
 {
     /// <summary>Share of the picture above which it is reported.</summary>
     internal const double Reported = 0.05;
 
-    private const float GreenRedAbove = 0.12f;
-    private const float GreenBlueBelow = -0.04f;
+    private const float GreenRedAbove = 0.25f;
+    private const float GreenBlueOfGreenRed = 0.33f;
     private const float NotGreen = -6f;
 
     /// <summary>Sets the evidence of such pixels to ground where there are many; the share of the picture they are.</summary>
@@ -30,5 +31,5 @@ internal static class PaperMulch
         return share;
     }
 
-    private static bool IsMulch(ColorPlanes planes, int i) => planes.WideGreenRed[i] > GreenRedAbove && planes.WideGreenBlue[i] < GreenBlueBelow;
+    private static bool IsMulch(ColorPlanes planes, int i) => planes.WideGreenRed[i] > GreenRedAbove && planes.WideGreenBlue[i] < GreenBlueOfGreenRed * planes.WideGreenRed[i];
 }

@@ -1,8 +1,11 @@
+using System.Runtime.InteropServices;
+
 namespace Seedfall.Photos.Cover;
 
 /// <summary>
 /// Points to ask about, spread over the picture and over its doubt: as many above as below the evidence at which half of all doubt
-/// lies, and so on by halves (van der Corput 1935), each in the middle of something rather than on its edge.
+/// lies, and so on by halves (van der Corput 1935). Sharp edges are passed over, but not for the evenest places: those would be the ones
+/// most surely right. What is left to choice is left to a shuffle, the same each time.
 /// </summary>
 internal static class WorthTapping
 {
@@ -10,22 +13,24 @@ internal static class WorthTapping
     private const int Grid = 97;
     private const int Around = 2;
     private const double Apart = 0.08;
-    private const double EdgeWeight = 0.25;
+    private const double Even = 4.0;
+    private const double Near = 0.5;
 
-    internal static IReadOnlyList<PicturePoint> Of(float[] evidence, int width, int height, EvidenceCounts counts, PictureBias bias, IReadOnlyList<CoverTap> taps, PixelArea? leftOut)
+    internal static IReadOnlyList<PicturePoint> Of(float[] evidence, int width, int height, EvidenceCounts counts, PictureBias bias, IReadOnlyList<CoverTap> taps, PixelArea? leftOut, int shuffle)
     {
-        var shift = bias.Mean;
+        var reading = bias.Mean;
         var candidates = Candidates(evidence, width, height, leftOut);
+        new Random(shuffle).Shuffle(CollectionsMarshal.AsSpan(candidates));
         var chosen = new List<PicturePoint>();
         var avoid = taps.Select(t => new PicturePoint(t.X, t.Y)).ToList();
         for (var k = 0; k < Points; k++)
         {
-            var wanted = counts.DoubtQuantile(shift, Halves(taps.Count + k + 1)) - shift;
+            var wanted = counts.DoubtQuantile(reading, Halves(taps.Count + k + 1));
             var free = candidates.Where(c => avoid.All(p => Math.Abs(p.X - c.Point.X) > Apart || Math.Abs(p.Y - c.Point.Y) > Apart));
-            if (free.OrderBy(c => Math.Abs(c.Evidence - wanted) + c.Cost).Select(c => (PicturePoint?)c.Point).FirstOrDefault() is { } point)
+            if (free.Select(c => (Cost: Math.Max(0.0, Math.Abs(c.Evidence - wanted) - Near) + c.Cost, c.Point)).DefaultIfEmpty().MinBy(c => c.Cost) is { Point.X: > 0.0 } best)
             {
-                chosen.Add(point);
-                avoid.Add(point);
+                chosen.Add(best.Point);
+                avoid.Add(best.Point);
             }
         }
 
@@ -42,7 +47,7 @@ internal static class WorthTapping
                 var (x, y) = (((2 * gx) + 1) * width / (2 * Grid), ((2 * gy) + 1) * height / (2 * Grid));
                 if (x >= Around && y >= Around && x < width - Around && y < height - Around && leftOut?.Holds(x, y) != true)
                 {
-                    candidates.Add((evidence[(y * width) + x], EdgeWeight * Unevenness(evidence, width, x, y), new PicturePoint((x + 0.5) / width, (y + 0.5) / height)));
+                    candidates.Add((evidence[(y * width) + x], Math.Max(0.0, Unevenness(evidence, width, x, y) - Even), new PicturePoint((x + 0.5) / width, (y + 0.5) / height)));
                 }
             }
         }

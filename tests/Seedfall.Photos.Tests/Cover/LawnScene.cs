@@ -56,14 +56,18 @@ internal sealed class LawnScene
         {
             Shade();
         }
+
+        Image = Picture();
     }
 
     /// <summary>Share of the picture under green, exactly.</summary>
     internal double Cover { get; }
 
-    internal PixelImage Image => AreaScale.ToLongSide(new PixelImage(Width * Over, Height * Over, [.. _rgb.Select(v => (byte)Math.Clamp((255f * v) + 0.5f, 0f, 255f))]), Width);
+    internal PixelImage Image { get; }
 
     internal static LawnScene Of(LawnSceneKind kind) => new(kind);
+
+    private PixelImage Picture() => AreaScale.ToLongSide(new PixelImage(Width * Over, Height * Over, [.. _rgb.Select(v => (byte)Math.Clamp((255f * v) + 0.5f, 0f, 255f))]), Width);
 
     private void Ground(double mulch)
     {

@@ -1,5 +1,7 @@
 using System.Buffers.Binary;
+using Seedfall.Photos.Pixels;
 using Seedfall.Photos.Reading;
+using SkiaSharp;
 
 namespace Seedfall.Photos.Tests.Reading;
 
@@ -54,8 +56,18 @@ public sealed class RefusalTests
             Assert.False(result.IsRead, $"{kind} of {length} bytes");
             Assert.NotEqual(PhotoProblemKind.TooManyPixels, result.Problem.Kind);
         }
+    }
 
-        Assert.Equal(PhotoProblemKind.Truncated, PhotoFile.Read(whole.AsSpan(0, whole.Length * 8 / 10)).Problem!.Kind);
+    [Fact]
+    public void AHalfSentPhotographIsSaidToEndEarly()
+    {
+        var rgb = new byte[3 * 400 * 300];
+        new Random(3).NextBytes(rgb);
+        foreach (var format in new[] { SKEncodedImageFormat.Jpeg, SKEncodedImageFormat.Png })
+        {
+            var whole = Composed.Encode(new PixelImage(400, 300, rgb), format, 90);
+            Assert.Equal(PhotoProblemKind.Truncated, PhotoFile.Read(whole.AsSpan(0, whole.Length / 2)).Problem!.Kind);
+        }
     }
 
     [Fact]
