@@ -6,10 +6,10 @@ using Seedfall.Engine.Validation;
 using Seedfall.Fit;
 
 // Fits the constants of soil temperature and validates them on stations left out of the fit.
-//   dotnet run -c Release --project bench/Seedfall.Fit -- [STATIONS_DIR] [--date YYYY-MM-DD] [--keep-column] [--choice]
+//   dotnet run -c Release --project bench/Seedfall.Fit -- [STATIONS_DIR] [--date YYYY-MM-DD] [--keep-column] [--choice] [--water]
 // Writes data/soil-heat.json, docs/validation/soil-left-out.json, the sections on soil temperature and on the choice of the
 // seed-down day in docs/validation.md, and their pictures; two minutes on one core. --choice writes the section on the
-// choice alone, with the shipped constants, in seconds. --keep-column takes the column's numbers from the present data/soil-heat.json for every fit, for trying
+// choice alone, with the shipped constants, in seconds; --water the section on watering, in minutes. --keep-column takes the column's numbers from the present data/soil-heat.json for every fit, for trying
 // features; its errors are then not left out for the column, and nothing is written.
 const string Page = "docs/validation.md";
 const string Pictures = "docs/validation";
@@ -24,6 +24,12 @@ Directory.CreateDirectory(Pictures);
 if (args.Contains("--choice"))
 {
     ChoicePage.Write(Page, Pictures, histories);
+    return;
+}
+
+if (args.Contains("--water"))
+{
+    WaterPage.Write(Page, histories);
     return;
 }
 
@@ -63,6 +69,7 @@ if (!trial)
     File.WriteAllText(Path.Combine(Pictures, "soil-left-out.json"), JsonSerializer.Serialize(new { date, pooled = new { full = constants.Full.LeftOut, extremes = constants.Extremes.LeftOut }, stations }, SoilHeatConstants.Json) + "\n");
     ValidationPage.Write(Page, Pictures, constants, outcomes.ToDictionary(o => o.Key, o => (IReadOnlyList<StationOutcome>)o.Value));
     ChoicePage.Write(Page, Pictures, histories);
+    WaterPage.Write(Page, histories);
 }
 
 static string Line(StationOutcome outcome) => string.Join(' ', outcome.Methods.Select(m => string.Create(CultureInfo.InvariantCulture, $"{m.Key} {m.Value.Summary()?.Rmse:F3}")));

@@ -11,6 +11,9 @@ public sealed class ExpectedSky
 
     private const int Around = 3;
 
+    /// <summary>Rain of a day that makes watering needless for that day, mm: 0.2 in (common practice).</summary>
+    private const double SoakingMm = 5.0;
+
     private readonly double[] _usualMm;
 
     /// <summary>From past seasons that begin on the same day of the year; at least one.</summary>
@@ -18,6 +21,7 @@ public sealed class ExpectedSky
     {
         ArgumentOutOfRangeException.ThrowIfZero(seasons.Count);
         var days = seasons.Min(s => s.Hours) / 24;
+        RainChance = seasons.Sum(s => Enumerable.Range(0, days).Count(day => s.DayRainMm(day) >= SoakingMm)) / (double)(days * seasons.Count);
         _usualMm = new double[24 * days];
         for (var hour = 0; hour < _usualMm.Length; hour++)
         {
@@ -33,6 +37,9 @@ public sealed class ExpectedSky
             _usualMm[hour] = sum / n;
         }
     }
+
+    /// <summary>Share of past days with a soaking rain.</summary>
+    public double RainChance { get; }
 
     /// <summary>The sky as it is expected at a midnight: known to then, and beyond it for some days.</summary>
     /// <param name="known">At least the hours before that midnight.</param>

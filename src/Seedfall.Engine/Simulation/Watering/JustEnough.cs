@@ -1,35 +1,18 @@
 namespace Seedfall.Engine.Simulation.Watering;
 
 /// <summary>
-/// Just-enough watering: a round falls only where the layer would dry before the next one, and brings the least that lasts to
-/// some later round, whichever of them asks the least water an hour. In a bucket whose losses do not depend on what it holds
-/// this is the least water there is.
+/// Just-enough rounds: one falls only where the layer would dry before the next, and brings the least that lasts to some later
+/// round. In a bucket whose losses do not depend on what it holds, nothing else can be least.
 /// </summary>
-public static class JustEnough
+internal static class JustEnough
 {
-    /// <summary>Rounds of one day.</summary>
-    /// <param name="bed">The bed at the day's midnight; stepped through the day.</param>
-    /// <param name="weather">The sky as it is expected, from its own hour 0 on.</param>
-    /// <param name="day">The day.</param>
-    /// <param name="limits">What may be chosen.</param>
-    /// <returns>Water by the hour of the day, mm.</returns>
-    public static double[] Day(WateredBed bed, BedWeather weather, int day, RoundLimits limits)
-    {
-        var given = new double[24];
-        for (var hour = 24 * day; hour < 24 * (day + 1); hour++)
-        {
-            if (limits.HoursOfDay.Contains(hour % 24) && Options(bed, weather, hour, limits) is { Count: > 0 } options)
-            {
-                given[hour % 24] = options.MinBy(o => o.DepthMm / (o.Until - hour)).DepthMm;
-            }
+    /// <summary>Hours given up at a time where no round lasts to the next.</summary>
+    private const int ShorterBy = 2;
 
-            bed.Step(weather, hour, given[hour % 24]);
-        }
-
-        return given;
-    }
-
-    /// <summary>Least depths that last to each later round in reach; empty where the next is reached without.</summary>
+    /// <summary>
+    /// Least depths that last to each later round in reach; empty where the next is reached without. Where no depth lasts to the next
+    /// round, the one that lasts nearest to it; where the layers around the seed's cannot be held at all, what the seed's own needs.
+    /// </summary>
     internal static IReadOnlyList<(double DepthMm, int Until)> Options(WateredBed bed, BedWeather weather, int hour, RoundLimits limits)
     {
         var reach = hour + 24 + (24 * limits.ReachDays);
@@ -39,16 +22,42 @@ public static class JustEnough
             ends.Add(weather.Hours);
         }
 
-        if (bed.DriesAt(weather, hour, ends[0], limits.HoldMPa) is null)
+        if (bed.DriesAt(weather, hour, ends[0], limits.Hold) is null)
         {
             return [];
         }
 
         var most = Math.Max(limits.LeastMm, bed.MostTakenMm(weather, hour, limits.MostMm));
+        var options = Lasting(bed, weather, hour, ends, limits, limits.Hold, most);
+        if (options.Count > 0)
+        {
+            return options;
+        }
+
+        for (var until = ends[0] - ShorterBy; until > hour; until -= ShorterBy)
+        {
+            if (bed.LeastMm(weather, hour, until, limits.Hold, most) is { } depth)
+            {
+                return [(Math.Max(limits.LeastMm, depth), ends[0])];
+            }
+        }
+
+        var seedOnly = limits.Hold with { Around = false };
+        if (bed.DriesAt(weather, hour, ends[0], seedOnly) is null)
+        {
+            return [];
+        }
+
+        options = Lasting(bed, weather, hour, ends, limits, seedOnly, most);
+        return options.Count > 0 ? options : [(most, ends[0])];
+    }
+
+    private static List<(double DepthMm, int Until)> Lasting(WateredBed bed, BedWeather weather, int hour, List<int> ends, RoundLimits limits, in Hold hold, double most)
+    {
         var options = new List<(double, int)>(ends.Count);
         foreach (var end in ends)
         {
-            if (bed.LeastMm(weather, hour, end, limits.HoldMPa, most) is not { } depth)
+            if (bed.LeastMm(weather, hour, end, hold, most) is not { } depth)
             {
                 break;
             }
@@ -56,6 +65,6 @@ public static class JustEnough
             options.Add((Math.Max(limits.LeastMm, depth), end));
         }
 
-        return options.Count > 0 ? options : [(most, ends[0])];
+        return options;
     }
 }

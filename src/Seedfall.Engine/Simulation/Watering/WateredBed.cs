@@ -11,12 +11,23 @@ namespace Seedfall.Engine.Simulation.Watering;
 /// <param name="DrainageMm">Below 30 cm, mm.</param>
 public readonly record struct BedLosses(double EvaporationMm, double RunoffMm, double DrainageMm);
 
+/// <summary>What a way of watering means to hold.</summary>
+/// <param name="SeedMPa">Least potential of the seed's layer, MPa.</param>
+/// <param name="Around">
+/// True where the layers above it and those below it to 60 mm must not be drier than <see cref="PatchConditions.DryMPa"/> either: a
+/// dry surface heats until it scorches, and roots hang on what is below.
+/// </param>
+public readonly record struct Hold(double SeedMPa, bool Around);
+
 /// <summary>
 /// The seedbed's water stepped by the hour with water given as it is decided: the same six layers as the season's simulation,
 /// without heat and plants, which the water does not depend on.
 /// </summary>
 public sealed class WateredBed
 {
+    /// <summary>Deepest layer seedlings hang on in their first two weeks: 20 to 60 mm.</summary>
+    private const int RootLayer = 3;
+
     private readonly PatchConditions _patch;
     private readonly SeedbedSoil _soil;
     private readonly SeedbedSurface _surface;
@@ -52,6 +63,9 @@ public sealed class WateredBed
     /// <summary>True where water stands on the ground or the layer is within a twentieth of saturation (judged).</summary>
     public bool TooWet => _state.PondMm.GetElement(0) > 0.0 || _state.WaterContent[Layer].GetElement(0) > 0.95 * _soil.Hydraulics.Saturation;
 
+    /// <summary>True where the layer is at least as wet as wanted, and those around it where that is asked for.</summary>
+    public bool Holds(in Hold hold) => Held(_state, hold).GetElement(0) == 1.0;
+
     /// <summary>All water held, mm.</summary>
     public double TotalMm => _state.TotalMm.GetElement(0);
 
@@ -77,14 +91,14 @@ public sealed class WateredBed
         return new BedLosses((fluxes.EvaporationMm + fluxes.TranspirationMm).GetElement(0), fluxes.RunoffMm.GetElement(0), fluxes.DrainageMm.GetElement(0));
     }
 
-    /// <summary>First hour from one to another in which the layer is drier than wanted, were nothing given; null where none is.</summary>
-    public int? DriesAt(BedWeather weather, int from, int until, double holdMPa)
+    /// <summary>First hour from one to another that does not hold, were nothing given; null where all do.</summary>
+    public int? DriesAt(BedWeather weather, int from, int until, in Hold hold)
     {
         _trial.Take(_state);
         for (var hour = from; hour < until; hour++)
         {
             Step(_trial, weather, hour, Lanes.Zero);
-            if (_soil.PotentialMPa(_trial.WaterContent[Layer]).GetElement(0) < holdMPa)
+            if (Held(_trial, hold).GetElement(0) == 0.0)
             {
                 return hour;
             }
@@ -100,12 +114,12 @@ public sealed class WateredBed
     /// <param name="weather">The sky.</param>
     /// <param name="now">Hour in which the water is given.</param>
     /// <param name="until">First hour not looked at.</param>
-    /// <param name="holdMPa">Potential to hold, MPa.</param>
+    /// <param name="hold">What to hold.</param>
     /// <param name="mostMm">Most that may be given, mm.</param>
-    public double? LeastMm(BedWeather weather, int now, int until, double holdMPa, double mostMm)
+    public double? LeastMm(BedWeather weather, int now, int until, in Hold hold, double mostMm)
     {
         var (low, high) = (0.0, mostMm);
-        if (Holds(weather, now, until, holdMPa, Vector256.Create(mostMm)).GetElement(0) == 0.0)
+        if (Holds(weather, now, until, hold, Vector256.Create(mostMm)).GetElement(0) == 0.0)
         {
             return null;
         }
@@ -114,7 +128,7 @@ public sealed class WateredBed
         {
             var step = (high - low) / 5.0;
             var tried = Vector256.Create(low + step, low + (2.0 * step), low + (3.0 * step), low + (4.0 * step));
-            var held = Holds(weather, now, until, holdMPa, tried);
+            var held = Holds(weather, now, until, hold, tried);
             var lane = 0;
             while (lane < LaneMath.Width && held.GetElement(lane) == 0.0)
             {
@@ -155,14 +169,14 @@ public sealed class WateredBed
     }
 
     /// <summary>1 for each depth with which the layer stays wet, else 0.</summary>
-    private Lanes Holds(BedWeather weather, int now, int until, double holdMPa, Lanes depthMm)
+    private Lanes Holds(BedWeather weather, int now, int until, in Hold hold, Lanes depthMm)
     {
         _trial.Take(_state);
         var held = Lanes.One;
         for (var hour = now; hour < until; hour++)
         {
             Step(_trial, weather, hour, hour == now ? depthMm : Lanes.Zero);
-            held = Vector256.GreaterThanOrEqual(_soil.PotentialMPa(_trial.WaterContent[Layer]), Vector256.Create(holdMPa)) & held;
+            held &= Held(_trial, hold);
             if (Vector256.EqualsAll(held, Lanes.Zero))
             {
                 break;
@@ -170,6 +184,17 @@ public sealed class WateredBed
         }
 
         return held;
+    }
+
+    private Lanes Held(SeedbedState state, in Hold hold)
+    {
+        var held = Vector256.GreaterThanOrEqual(_soil.PotentialMPa(state.WaterContent[Layer]), Vector256.Create(hold.SeedMPa));
+        for (var layer = 0; hold.Around && layer <= RootLayer; layer++)
+        {
+            held = layer == Layer ? held : held & Vector256.GreaterThanOrEqual(_soil.PotentialMPa(state.WaterContent[layer]), Vector256.Create(PatchConditions.DryMPa));
+        }
+
+        return held & Lanes.One;
     }
 
     private SeedbedFluxes Step(SeedbedState state, BedWeather weather, int hour, Lanes irrigationMm) =>

@@ -8,12 +8,13 @@ public delegate double[] WateringPolicy(WateredBed bed, int day);
 
 /// <summary>What a way of watering came to.</summary>
 /// <param name="DryHours">Hours in which the layer was drier than <see cref="PatchConditions.DryMPa"/>.</param>
+/// <param name="ShortHours">Hours that did not hold what was wanted.</param>
 /// <param name="TooWetHours">Hours in which it was too wet.</param>
 /// <param name="WaterMm">Water given, mm.</param>
 /// <param name="RunoffMm">Over the edge, rain's share included, mm.</param>
 /// <param name="DrainageMm">Below 30 cm, mm.</param>
 /// <param name="IrrigationMm">Water by the hour, from the weather's first hour, mm.</param>
-public sealed record WateringOutcome(int DryHours, int TooWetHours, double WaterMm, double RunoffMm, double DrainageMm, double[] IrrigationMm);
+public sealed record WateringOutcome(int DryHours, int ShortHours, int TooWetHours, double WaterMm, double RunoffMm, double DrainageMm, double[] IrrigationMm);
 
 /// <summary>Steps a seedbed through a season under a way of watering decided day by day.</summary>
 public static class WateringTrial
@@ -24,26 +25,28 @@ public static class WateringTrial
     /// <param name="before">Water given before the policy begins, by the hour, mm; shorter than the weather or empty.</param>
     /// <param name="firstDay">Day on which the policy begins.</param>
     /// <param name="days">Days it runs.</param>
+    /// <param name="wanted">What is wanted.</param>
     /// <param name="policy">What is given.</param>
-    public static WateringOutcome Run(PatchConditions patch, BedWeather weather, ReadOnlySpan<double> before, int firstDay, int days, WateringPolicy policy)
+    public static WateringOutcome Run(
+        PatchConditions patch, BedWeather weather, ReadOnlySpan<double> before, int firstDay, int days, Hold wanted, WateringPolicy policy)
     {
         ArgumentNullException.ThrowIfNull(policy);
         var bed = Start(patch, weather, before, firstDay);
         var given = new double[24 * (firstDay + days)];
         before[..Math.Min(before.Length, 24 * firstDay)].CopyTo(given);
-        var (dry, wet, runoff, drainage) = (0, 0, 0.0, 0.0);
+        var (dry, below, wet, runoff, drainage) = (0, 0, 0, 0.0, 0.0);
         for (var day = firstDay; day < firstDay + days; day++)
         {
             policy(bed, day).CopyTo(given, 24 * day);
             for (var hour = 24 * day; hour < 24 * (day + 1); hour++)
             {
                 var losses = bed.Step(weather, hour, given[hour]);
-                (dry, wet) = (dry + (bed.Dry ? 1 : 0), wet + (bed.TooWet ? 1 : 0));
+                (dry, below, wet) = (dry + (bed.Dry ? 1 : 0), below + (bed.Holds(wanted) ? 0 : 1), wet + (bed.TooWet ? 1 : 0));
                 (runoff, drainage) = (runoff + losses.RunoffMm, drainage + losses.DrainageMm);
             }
         }
 
-        return new WateringOutcome(dry, wet, given.AsSpan(24 * firstDay).ToArray().Sum(), runoff, drainage, given);
+        return new WateringOutcome(dry, below, wet, given.AsSpan(24 * firstDay).ToArray().Sum(), runoff, drainage, given);
     }
 
     /// <summary>The bed at the midnight a day begins.</summary>

@@ -9,7 +9,12 @@ namespace Seedfall.Engine.Validation.Watering;
 /// <param name="Sown">The mix.</param>
 /// <param name="RoundHours">Hours in which the tap can run, ascending.</param>
 /// <param name="TextbookMm">Depth of a fixed round, mm.</param>
-public sealed record WateringScene(string Name, PatchConditions Ground, IReadOnlyList<SownGrass> Sown, IReadOnlyList<int> RoundHours, double TextbookMm);
+/// <param name="WantedMPa">Potential the seed's layer is to be kept at or above, MPa.</param>
+public sealed record WateringScene(
+    string Name, PatchConditions Ground, IReadOnlyList<SownGrass> Sown, IReadOnlyList<int> RoundHours, double TextbookMm, double WantedMPa)
+{
+    internal Simulation.Watering.Hold Wanted => new(WantedMPa, true);
+}
 
 /// <summary>Ways of watering, as printed.</summary>
 public static class WateringWays
@@ -29,19 +34,20 @@ public static class WateringWays
     /// <summary>The least water found with all weather known, at the same hours.</summary>
     public const string Least = "least";
 
-    /// <summary>The same with rounds at any hour.</summary>
-    public const string LeastAnyHour = "least-any-hour";
+    /// <summary>The same where only the seed's layer matters and may dry to -0.5 MPa.</summary>
+    public const string LeastDry = "least-dry";
 
     /// <summary>All, in the order they are printed.</summary>
-    public static IReadOnlyList<string> All { get; } = [Daily, DailyForeseen, Textbook, OnceDaily, Least, LeastAnyHour];
+    public static IReadOnlyList<string> All { get; } = [Daily, DailyForeseen, Textbook, OnceDaily, Least, LeastDry];
 }
 
 /// <summary>One season under one way of watering.</summary>
 /// <param name="DryHours">Hours in which the seed's layer was drier than -0.5 MPa.</param>
+/// <param name="ShortHours">Hours in which it was drier than wanted.</param>
 /// <param name="TooWetHours">Hours in which it was too wet.</param>
 /// <param name="WaterMm">Water given, mm.</param>
 /// <param name="RunoffMm">Water run off, mm.</param>
 /// <param name="DrainageMm">Water drained below 30 cm, mm.</param>
 /// <param name="UpShare">Live seed up and alive at the end.</param>
 /// <param name="EmergenceDays">Days until half of the slowest grass was up; null where it was not.</param>
-public readonly record struct WateringSeason(double DryHours, double TooWetHours, double WaterMm, double RunoffMm, double DrainageMm, double UpShare, double? EmergenceDays);
+public readonly record struct WateringSeason(double DryHours, double ShortHours, double TooWetHours, double WaterMm, double RunoffMm, double DrainageMm, double UpShare, double? EmergenceDays);

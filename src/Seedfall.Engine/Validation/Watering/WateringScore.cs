@@ -3,6 +3,7 @@ namespace Seedfall.Engine.Validation.Watering;
 /// <summary>One way of watering over some seasons: means.</summary>
 /// <param name="DryHours">Hours a season.</param>
 /// <param name="MostDryHours">Hours of the worst season.</param>
+/// <param name="ShortHours">Hours a season drier than wanted.</param>
 /// <param name="TooWetHours">Hours a season.</param>
 /// <param name="WaterMm">mm a season.</param>
 /// <param name="RunoffMm">mm a season.</param>
@@ -11,7 +12,7 @@ namespace Seedfall.Engine.Validation.Watering;
 /// <param name="EmergenceDays">Over the seasons in which half the seed came up; null where in none.</param>
 /// <param name="NeverUp">Seasons in which it did not.</param>
 public sealed record WayScore(
-    double DryHours, double MostDryHours, double TooWetHours, double WaterMm, double RunoffMm, double DrainageMm, double UpShare, double? EmergenceDays, int NeverUp)
+    double DryHours, double MostDryHours, double ShortHours, double TooWetHours, double WaterMm, double RunoffMm, double DrainageMm, double UpShare, double? EmergenceDays, int NeverUp)
 {
     /// <summary>Means of at least one season.</summary>
     public static WayScore Of(IReadOnlyList<WateringSeason> seasons)
@@ -20,6 +21,7 @@ public sealed record WayScore(
         return new WayScore(
             seasons.Average(s => s.DryHours),
             seasons.Max(s => s.DryHours),
+            seasons.Average(s => s.ShortHours),
             seasons.Average(s => s.TooWetHours),
             seasons.Average(s => s.WaterMm),
             seasons.Average(s => s.RunoffMm),

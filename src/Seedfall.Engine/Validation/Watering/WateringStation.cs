@@ -65,7 +65,7 @@ public sealed class WateringStation
         return [.. Enumerable.Range(_skies.Count - Seasons, Seasons).Select(season => (IReadOnlyDictionary<string, WateringSeason>)WateringWays.All.ToDictionary(way => way, way =>
         {
             var (water, seed) = (tried[way][season], up[way][season]);
-            return new WateringSeason(water.DryHours, water.TooWetHours, water.WaterMm, water.RunoffMm, water.DrainageMm, seed.UpShare, seed.EmergenceDays);
+            return new WateringSeason(water.DryHours, water.ShortHours, water.TooWetHours, water.WaterMm, water.RunoffMm, water.DrainageMm, seed.UpShare, seed.EmergenceDays);
         }))];
     }
 
@@ -73,7 +73,7 @@ public sealed class WateringStation
     {
         if (season < _skies.Count - Seasons)
         {
-            return new WateringOutcome(0, 0, 0.0, 0.0, 0.0, new double[24 * (SpinUpDays + Days)]);
+            return new WateringOutcome(0, 0, 0, 0.0, 0.0, 0.0, new double[24 * (SpinUpDays + Days)]);
         }
 
         var (sky, before) = (_skies[season], Soak());
@@ -83,23 +83,23 @@ public sealed class WateringStation
             WateringWays.DailyForeseen => Daily(scene, settings, season, foreseen: 2),
             WateringWays.Textbook => WateringTrial.Fixed(new WateringRounds(scene.RoundHours, scene.TextbookMm)),
             WateringWays.OnceDaily => WateringTrial.Fixed(new WateringRounds([scene.RoundHours[0]], scene.RoundHours.Count * scene.TextbookMm)),
-            WateringWays.Least => Least(scene.Ground, sky, before, scene.RoundHours),
-            _ => Least(scene.Ground, sky, before, [.. Enumerable.Range(0, 24)]),
+            WateringWays.Least => Least(scene, sky, before, scene.Wanted),
+            _ => Least(scene, sky, before, new Hold(PatchConditions.DryMPa, false)),
         };
-        return WateringTrial.Run(scene.Ground, sky, before, SpinUpDays, Days, policy);
+        return WateringTrial.Run(scene.Ground, sky, before, SpinUpDays, Days, scene.Wanted, policy);
     }
 
     private WateringPolicy Daily(WateringScene scene, DailySettings settings, int season, int foreseen)
     {
         var expected = new ExpectedSky([.. _skies.Where((_, other) => other != season)]);
-        var limits = settings.Limits(scene.RoundHours);
-        return (bed, day) => JustEnough.Day(bed.Copy(), expected.Ahead(_skies[season], day, foreseen, settings.DaysAhead, settings.DemandMargin), day, limits);
+        var limits = settings.Limits(scene.RoundHours, scene.WantedMPa, expected.RainChance);
+        return (bed, day) => LeastWater.Day(bed, expected.Ahead(_skies[season], day, foreseen, settings.DaysAhead, settings.DemandMargin), day, limits);
     }
 
-    private static WateringPolicy Least(PatchConditions ground, BedWeather sky, double[] before, IReadOnlyList<int> hours)
+    private static WateringPolicy Least(WateringScene scene, BedWeather sky, double[] before, Hold hold)
     {
-        var start = WateringTrial.Start(ground, sky, before, SpinUpDays);
-        var given = LeastWater.Plan(start, sky, 24 * SpinUpDays, 24 * (SpinUpDays + Days), new RoundLimits(hours));
+        var start = WateringTrial.Start(scene.Ground, sky, before, SpinUpDays);
+        var given = LeastWater.Plan(start, sky, 24 * SpinUpDays, 24 * (SpinUpDays + Days), new RoundLimits(scene.RoundHours, hold));
         return (_, day) => given.AsSpan(24 * day, 24).ToArray();
     }
 
