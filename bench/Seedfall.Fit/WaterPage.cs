@@ -33,7 +33,7 @@ internal static class WaterPage
             Rounds may fall at 7, 11 and 15 h.
 
             - *daily*: Seedfall decides each midnight. It knows the water in the ground from the weather to that hour, and of what comes only what is usual: no rain, and
-              the usual demand of the date (mean over the station's other seasons, seven days around it) moved halfway to yesterday's. It seeks the least water over three
+              the usual demand of the date (mean over the station's other seasons, seven days around it) moved halfway to yesterday's. It seeks the least water over two
               days that keeps the seed's layer at -0.1 MPa or wetter and every layer from the surface to 60 mm at -0.5, a later round counting less by the chance of a soaking
               rain before it (share of days with 0.2 in in the other seasons); rounds from 0.05 in. *daily-foreseen*: the same, told the true weather of today and tomorrow.
             - *textbook*: 0.1 in in each of the three rounds, rain or not. *once-a-day*: the same water at 7 h.
