@@ -12,7 +12,7 @@ namespace Seedfall.Fit;
 /// <summary>Writes the section on the choice of the seed-down day, with the shipped constants, and its pictures.</summary>
 internal static class ChoicePage
 {
-    private const string Heading = "## Choice of the seed-down day";
+    internal const string Heading = "## Choice of the seed-down day";
     private const string Pictured = "IL_Champaign_9_SW";
 
     internal static void Write(string file, string pictures, IReadOnlyList<WeatherHistory> histories)

@@ -7,10 +7,10 @@ using Seedfall.Fit;
 using Seedfall.Fit.Cover;
 
 // Fits the constants of soil temperature and validates them on stations left out of the fit.
-//   dotnet run -c Release --project bench/Seedfall.Fit -- [STATIONS_DIR] [--date YYYY-MM-DD] [--keep-column] [--choice]
+//   dotnet run -c Release --project bench/Seedfall.Fit -- [STATIONS_DIR] [--date YYYY-MM-DD] [--keep-column] [--choice] [--water]
 // Writes data/soil-heat.json, docs/validation/soil-left-out.json, the sections on soil temperature and on the choice of the
 // seed-down day in docs/validation.md, and their pictures; two minutes on one core. --choice writes the section on the
-// choice alone, with the shipped constants, in seconds. --keep-column takes the column's numbers from the present data/soil-heat.json for every fit, for trying
+// choice alone, with the shipped constants, in seconds; --water the section on watering, in minutes. --keep-column takes the column's numbers from the present data/soil-heat.json for every fit, for trying
 // features; its errors are then not left out for the column, and nothing is written.
 const string Page = "docs/validation.md";
 const string Pictures = "docs/validation";
@@ -31,6 +31,12 @@ if (args.Contains("--choice"))
 {
     ChoicePage.Write(Page, Pictures, histories);
     return 0;
+}
+
+if (args.Contains("--water"))
+{
+    WaterPage.Write(Page, histories);
+    return;
 }
 
 var fit = new LeftOutFit(histories, date, everyYears: 4, iterations: 7, trial ? SoilHeatConstants.Shipped.Column : null);
@@ -69,6 +75,7 @@ if (!trial)
     File.WriteAllText(Path.Combine(Pictures, "soil-left-out.json"), JsonSerializer.Serialize(new { date, pooled = new { full = constants.Full.LeftOut, extremes = constants.Extremes.LeftOut }, stations }, SoilHeatConstants.Json) + "\n");
     ValidationPage.Write(Page, Pictures, constants, outcomes.ToDictionary(o => o.Key, o => (IReadOnlyList<StationOutcome>)o.Value));
     ChoicePage.Write(Page, Pictures, histories);
+    WaterPage.Write(Page, histories);
 }
 
 return 0;

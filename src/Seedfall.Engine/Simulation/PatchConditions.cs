@@ -1,11 +1,22 @@
 using Seedfall.Engine.Simulation.Seedbed;
 using Seedfall.Engine.Soil;
+using Lanes = System.Runtime.Intrinsics.Vector256<double>;
 
 namespace Seedfall.Engine.Simulation;
 
 /// <summary>One patch of ground as the simulator sees it, in plain doubles.</summary>
 public sealed record PatchConditions
 {
+    /// <summary>Potential below which the seed's layer counts as dry, MPa (judged).</summary>
+    public const double DryMPa = -0.5;
+
+    /// <summary>Evaporation of wet bare ground over reference evapotranspiration (FAO-56 range 1.05 to 1.2).</summary>
+    private const double WetSoilFactor = 1.15;
+
+    /// <summary>Transpiration of full turf over reference evapotranspiration (FAO-56 K_cb mid-season).</summary>
+    private const double TurfFactor = 0.90;
+
+    private const double TurfRootsMm = 150.0;
     /// <summary>Soil texture class.</summary>
     public SoilTexture Texture { get; init; } = SoilTexture.Loam;
 
@@ -43,6 +54,21 @@ public sealed record PatchConditions
         RequireIn(MulchKgM2, 0.0, 5.0, nameof(MulchKgM2));
         RequireIn(SeedDepthMm, 0.0, 50.0, nameof(SeedDepthMm));
         return this;
+    }
+
+    /// <summary>Index of the layer the seed lies in, 0 for the top one.</summary>
+    public int SeedLayer => SeedDepthMm < 3.0 ? 0 : SeedDepthMm < 8.0 ? 1 : 2;
+
+    /// <summary>What an hour of weather and watering asks of this ground.</summary>
+    /// <param name="rainMm">Rain, mm.</param>
+    /// <param name="irrigationMm">Irrigation, mm.</param>
+    /// <param name="demandMm">Reference evapotranspiration, mm.</param>
+    internal SeedbedHour Hour(Lanes rainMm, Lanes irrigationMm, Lanes demandMm)
+    {
+        var shaded = demandMm * (1.0 - (0.7 * ShadeShare));
+        var soilDemand = shaded * (WetSoilFactor * (1.0 - (0.7 * TurfShare)));
+        var turfDemand = shaded * (TurfFactor * TurfShare);
+        return new SeedbedHour(rainMm, irrigationMm, soilDemand, turfDemand, TurfRootsMm);
     }
 
     internal SeedbedSurface Surface => SeedbedSurface.Of(LeafArea, MulchKgM2, MulchCover, SlopePercent);

@@ -33,6 +33,20 @@ public sealed class PlaceSeasons
     /// <summary>Four seasons at a time.</summary>
     internal IReadOnlyList<SeasonLanes> Groups { get; }
 
+    /// <summary>Rain and evaporative demand of one season by the hour, run-up left out.</summary>
+    public Watering.BedWeather Hours(int season)
+    {
+        var hours = Groups[season / LaneMath.Width].Season;
+        var lane = season % LaneMath.Width;
+        var (rain, demand) = (new double[hours.Length], new double[hours.Length]);
+        for (var h = 0; h < hours.Length; h++)
+        {
+            (rain[h], demand[h]) = (hours[h].RainMm.GetElement(lane), hours[h].DemandMm.GetElement(lane));
+        }
+
+        return new Watering.BedWeather(rain, demand);
+    }
+
     /// <summary>From the seasons' days; what was not measured is estimated. Throws where the windows differ in length.</summary>
     /// <param name="windows">Run-up and season of each; all of the same lengths.</param>
     /// <param name="place">Where.</param>

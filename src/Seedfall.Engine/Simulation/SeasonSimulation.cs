@@ -15,17 +15,9 @@ namespace Seedfall.Engine.Simulation;
 /// </summary>
 internal sealed class SeasonSimulation
 {
-    /// <summary>Evaporation of wet bare ground over reference evapotranspiration (FAO-56 range 1.05 to 1.2).</summary>
-    private const double WetSoilFactor = 1.15;
-
-    /// <summary>Transpiration of full turf over reference evapotranspiration (FAO-56 K_cb mid-season).</summary>
-    private const double TurfFactor = 0.90;
-
-    private const double TurfRootsMm = 150.0;
     private const double MulchConductivityWmK = 0.08;
     private const double MulchKgM2PerM = 40.0;
     private const int MoistureEveryHours = 6;
-    private const double DryMPa = -0.5;
     private const double SeedReachMPa = 1.0;
 
     private readonly PatchConditions _patch;
@@ -54,7 +46,7 @@ internal sealed class SeasonSimulation
         _surface = patch.Surface;
         _zone = new SeedZoneRecord(24 * days);
         _plants = [.. grasses.Select(g => new PlantRecord(g, _zone))];
-        _seedLayer = patch.SeedDepthMm < 3.0 ? 0 : patch.SeedDepthMm < 8.0 ? 1 : 2;
+        _seedLayer = patch.SeedLayer;
         _seedWeight = patch.OnSurface ? SeedPotential.SurfaceWeight : SeedPotential.RakedWeight;
     }
 
@@ -74,7 +66,20 @@ internal sealed class SeasonSimulation
     /// <param name="firstWateredDay">Index of a day.</param>
     /// <param name="countedDays">Days from then on over which water and dry hours are counted.</param>
     /// <param name="days">Days to run.</param>
-    internal void Run(SeasonLanes season, PlaceClimate climate, WateringRounds watering, int firstWateredDay, int countedDays, int days)
+    internal void Run(SeasonLanes season, PlaceClimate climate, WateringRounds watering, int firstWateredDay, int countedDays, int days) =>
+        Run(season, climate, watering, default, firstWateredDay, countedDays, days);
+
+    /// <summary>The same with the water of every hour given beforehand.</summary>
+    /// <param name="season">Weather.</param>
+    /// <param name="climate">The usual year, for the start.</param>
+    /// <param name="irrigationMm">Water by the hour from the season's first day, mm; at least as many hours as are run.</param>
+    /// <param name="firstWateredDay">Index of a day; before it the water given counts as rain to the soil's heat.</param>
+    /// <param name="days">Days to run.</param>
+    internal void Run(SeasonLanes season, PlaceClimate climate, ReadOnlySpan<Lanes> irrigationMm, int firstWateredDay, int days) =>
+        Run(season, climate, WateringRounds.RainOnly, irrigationMm[..(24 * days)], firstWateredDay, days - firstWateredDay, days);
+
+    private void Run(
+        SeasonLanes season, PlaceClimate climate, WateringRounds watering, ReadOnlySpan<Lanes> given, int firstWateredDay, int countedDays, int days)
     {
         var rounds = watering.ByHour();
         var column = new HeatLanes(_parameters, _thermal, season.PressureKPa);
@@ -87,7 +92,7 @@ internal sealed class SeasonSimulation
         {
             ref readonly var now = ref hours[hour];
             var watered = hour >= 24 * firstWateredDay;
-            var irrigation = watered ? Round(rounds[hour % 24], now, watering.SkipAfterRainMm) : Lanes.Zero;
+            var irrigation = !given.IsEmpty ? given[hour] : watered ? Round(rounds[hour % 24], now, watering.SkipAfterRainMm) : Lanes.Zero;
             Wet(water, now, irrigation);
             Warm(column, water, now, hour, watered);
             var dry = Grow(column, water, now);
@@ -101,13 +106,8 @@ internal sealed class SeasonSimulation
     private static Lanes Round(double depthMm, in HourLanes now, double skipAfterRainMm) =>
         Vector256.LessThan(now.RecentRainMm, Vector256.Create(skipAfterRainMm)) & Vector256.Create(depthMm);
 
-    private void Wet(SeedbedState water, in HourLanes now, Lanes irrigationMm)
-    {
-        var shaded = now.DemandMm * (1.0 - (0.7 * _patch.ShadeShare));
-        var soilDemand = shaded * (WetSoilFactor * (1.0 - (0.7 * _patch.TurfShare)));
-        var turfDemand = shaded * (TurfFactor * _patch.TurfShare);
-        SeedbedWater.Step(_soil, water, _surface, new SeedbedHour(now.RainMm, irrigationMm, soilDemand, turfDemand, TurfRootsMm));
-    }
+    private void Wet(SeedbedState water, in HourLanes now, Lanes irrigationMm) =>
+        SeedbedWater.Step(_soil, water, _surface, _patch.Hour(now.RainMm, irrigationMm, now.DemandMm));
 
     private void Warm(HeatLanes column, SeedbedState water, in HourLanes now, int hour, bool watered)
     {
@@ -144,7 +144,7 @@ internal sealed class SeasonSimulation
             plant.Add(seedC, seed);
         }
 
-        return Vector256.LessThan(layer, Vector256.Create(DryMPa));
+        return Vector256.LessThan(layer, Vector256.Create(PatchConditions.DryMPa));
     }
 
     /// <summary>The seed's potential lies between its layer's and the air's, which reaches no further than 1 MPa below; raked-in seed in wet soil feels the soil alone.</summary>

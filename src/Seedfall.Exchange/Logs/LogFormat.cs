@@ -65,6 +65,9 @@ internal sealed class WhatFormat : ChoiceFormat<LogEntry>
         Kind("firstGreen", Nothing<LogEntry.FirstGreen>("firstGreen", () => new() { Id = Guid.Empty, At = Later }), e => e as LogEntry.FirstGreen, e => e, "The first seedlings were seen.");
         Kind("soilReading", Reading(), e => e as LogEntry.SoilReading, e => e, "A thermometer read in the soil.");
         Kind("coverSeen", Cover(), e => e as LogEntry.CoverSeen, e => e, "Living cover judged or measured.");
+        Kind("watered", Watered(), e => e as LogEntry.Watered, e => e, "Water was given.");
+        Kind("rained", Rained(), e => e as LogEntry.Rained, e => e, "Rain read off a gauge.");
+        Kind("fingerTest", Finger(), e => e as LogEntry.FingerTest, e => e, "A finger pushed into the seedbed.");
         Kind("note", Note(), e => e as LogEntry.Note, e => e, "Something worth keeping in words.");
         Kind("struck", Struck(), e => e as LogEntry.Struck, e => e, "An earlier entry does not hold.");
     }
@@ -89,6 +92,30 @@ internal sealed class WhatFormat : ChoiceFormat<LogEntry>
         var low = f.Optional("low", Quantities.Share.Format, c => c.Low, "Lower end of the range it lies in nine times of ten.");
         var high = f.Optional("high", Quantities.Share.Format, c => c.High, "Upper end of the same range.");
         return f.Made(v => new LogEntry.CoverSeen(v.Get(cover), v.Get(judged)) { Id = Guid.Empty, At = Later, Low = v.Get(low), High = v.Get(high) });
+    }
+
+    private static RecordFormat<LogEntry.Watered> Watered()
+    {
+        var f = new RecordFormat<LogEntry.Watered>("watered");
+        var set = f.Optional("set", Scalars.Words, w => w.Set, "Name of the sprinkler set.")!;
+        var depth = f.Optional("depth", Quantities.Depth.Format, w => w.Given, "Mean depth put on; absent where minutes are given.");
+        var minutes = f.Optional("time", Quantities.Minutes.Format, w => w.Minutes, "Time run in each position; absent where a depth is given.");
+        return f.Made(v => new LogEntry.Watered { Id = Guid.Empty, At = Later, Set = v.Get(set), Given = v.Get(depth), Minutes = v.Get(minutes) });
+    }
+
+    private static RecordFormat<LogEntry.Rained> Rained()
+    {
+        var f = new RecordFormat<LogEntry.Rained>("rained");
+        var depth = f.Required("depth", Quantities.Depth.Format, r => r.Caught, "Depth in the gauge.");
+        return f.Made(v => new LogEntry.Rained(v.Get(depth)) { Id = Guid.Empty, At = Later });
+    }
+
+    private static RecordFormat<LogEntry.FingerTest> Finger()
+    {
+        var f = new RecordFormat<LogEntry.FingerTest>("fingerTest");
+        var felt = f.Required("felt", NamesOf<FingerFelt>.Format, t => t.Felt, "What it found.");
+        var wet = f.Optional("wetTo", Quantities.Depth.Format, t => t.WetTo, "How deep the moist soil reached.");
+        return f.Made(v => new LogEntry.FingerTest(v.Get(felt)) { Id = Guid.Empty, At = Later, WetTo = v.Get(wet) });
     }
 
     private static RecordFormat<LogEntry.Note> Note()

@@ -15,6 +15,19 @@ public enum CoverJudged
     Photograph,
 }
 
+/// <summary>What a finger in the seedbed found.</summary>
+public enum FingerFelt
+{
+    /// <summary>Dry crumbs.</summary>
+    TooDry,
+
+    /// <summary>Moist, holds together, no water shows.</summary>
+    Right,
+
+    /// <summary>Water shows or stands.</summary>
+    Soggy,
+}
+
 /// <summary>
 /// Something seen or done on the lawn. Never changed once written; a mistake is struck by a later entry. Closed: only the kinds
 /// below exist.
@@ -65,6 +78,31 @@ public abstract record LogEntry
 
         /// <summary>Upper end of the same range.</summary>
         public Fraction? High { get; init; }
+    }
+
+    /// <summary>Water was given: so deep, or for so long; exactly one of the two.</summary>
+    public sealed record Watered : LogEntry
+    {
+        /// <summary>Name of the sprinkler set; null where the depth says enough.</summary>
+        public string? Set { get; init; }
+
+        /// <summary>Mean depth put on.</summary>
+        public Depth? Given { get; init; }
+
+        /// <summary>Minutes run in each position.</summary>
+        public double? Minutes { get; init; }
+    }
+
+    /// <summary>Rain read off a gauge.</summary>
+    /// <param name="Caught">Depth since the gauge was last emptied, taken as fallen in the 24 hours before.</param>
+    public sealed record Rained(Depth Caught) : LogEntry;
+
+    /// <summary>A finger pushed into the seedbed.</summary>
+    /// <param name="Felt">What it found.</param>
+    public sealed record FingerTest(FingerFelt Felt) : LogEntry
+    {
+        /// <summary>How deep the moist soil reached; null where not looked at.</summary>
+        public Depth? WetTo { get; init; }
     }
 
     /// <summary>Something worth keeping in words.</summary>

@@ -7,6 +7,15 @@ namespace Seedfall.Planning.Field;
 /// <summary>What a field log entry must keep to be believed at all.</summary>
 public static class LogRules
 {
+    /// <summary>About the most rain a day ever brought anywhere, mm (from memory: 1,825 at La Reunion, 1966).</summary>
+    private const double MostRainMm = 1825.0;
+
+    private const double MostFingerMm = 150.0;
+
+    private const double MostGivenMm = 100.0;
+
+    private const double MostMinutes = 1440.0;
+
     /// <summary>Why the entry cannot stand, each in one sentence; empty where it can.</summary>
     /// <param name="lawn">The lawn it was written for.</param>
     /// <param name="entry">The entry.</param>
@@ -19,6 +28,7 @@ public static class LogRules
             .. entry.Id == Guid.Empty ? ["id: an id of its own is needed"] : Array.Empty<string>(),
             .. entry.PatchId is { } patch && lawn.Patches.All(p => p.Id != patch) ? [$"patch: {patch} is none of this lawn's patches"] : Array.Empty<string>(),
             .. Own(entry),
+            .. entry is LogEntry.Watered { Set: { } set } && lawn.Water?.Sets.Any(s => s.Name == set) != true ? [$"set: {set} is none of this lawn's sprinkler sets"] : Array.Empty<string>(),
         ];
     }
 
@@ -26,10 +36,31 @@ public static class LogRules
     {
         LogEntry.SoilReading reading => new ProbeReading(reading.Day, null, reading.Depth, reading.Read).Problem() is { } problem ? [problem] : [],
         LogEntry.CoverSeen seen => Range(seen),
+        LogEntry.Watered watered => Water(watered),
+        LogEntry.Rained { Caught.Millimeters: var mm } when mm > MostRainMm => [FormattableString.Invariant($"rain: {mm / 25.4:0.#} in is more than fell in any day on record; check the unit")],
+        LogEntry.FingerTest { WetTo.Millimeters: > MostFingerMm } => ["finger: no finger reaches deeper than 6 in (150 mm)"],
         LogEntry.Note { Text: var text } when string.IsNullOrWhiteSpace(text) => ["note: some words are needed"],
         LogEntry.Struck { Why: var why } when string.IsNullOrWhiteSpace(why) => ["struck: the reason is needed"],
         _ => [],
     };
+
+    private static IEnumerable<string> Water(LogEntry.Watered watered)
+    {
+        if ((watered.Given is null) == (watered.Minutes is null))
+        {
+            yield return "watered: a depth or minutes is needed, and not both";
+        }
+
+        if (watered.Given is { Millimeters: > MostGivenMm })
+        {
+            yield return "watered: more than 4 in (100 mm) at once; check the unit";
+        }
+
+        if (watered.Minutes is < 0.0 or > MostMinutes)
+        {
+            yield return "watered: minutes from 0 to 1440 are needed";
+        }
+    }
 
     private static IEnumerable<string> Range(LogEntry.CoverSeen seen)
     {

@@ -55,6 +55,9 @@ public sealed record SeasonWindow(int Year, WeatherDay[] Days, int RunUpDays)
         return new SeasonWindow(year, [.. days], UsualRunUpDays);
     }
 
+    /// <summary>A day of the usual year, without rain.</summary>
+    public static WeatherDay Usual(DateOnly date, PlaceClimate climate, double latitudeDeg) => ConsecutiveDays.UsualDay(date, climate, latitudeDeg);
+
     /// <summary>
     /// This season as far as it is known, gone on with as a past one went. After the last known day the air keeps what this
     /// season was warmer or colder than usual, fading to a third in 4.5 days.

@@ -21,6 +21,13 @@ public sealed class SeedbedState
         Array.Fill(WaterContent, Vector256.Create(waterContent));
     }
 
+    /// <summary>Makes this the same as another.</summary>
+    internal void Take(SeedbedState other)
+    {
+        other.WaterContent.CopyTo(WaterContent, 0);
+        (InterceptedMm, PondMm, EventInfiltrationMm, DryHours, SurfaceSM) = (other.InterceptedMm, other.PondMm, other.EventInfiltrationMm, other.DryHours, other.SurfaceSM);
+    }
+
     /// <summary>Volumetric water by layer, top first, m3/m3.</summary>
     public Lanes[] WaterContent { get; }
 

@@ -17,6 +17,11 @@ public sealed record LogKind(string Id, string Title, string Why, IReadOnlyList<
     private static readonly QuantityField<Temperature> Showed = new("read", "What it showed", UnitChoices.Temperature, Temperature.FromCelsius(-10.0), Temperature.FromCelsius(45.0)) { Required = true };
     private static readonly NumberField Cover = new("cover", "Living cover", 0.0, 100.0, "%") { Required = true, Hint = "Share of the ground with living turf, seedlings included." };
     private static readonly ChoiceField<CoverJudged> Judged = new("judged", "How it was judged", [(CoverJudged.ByEye, "by-eye", "By eye"), (CoverJudged.Counted, "counted", "Counted under a grid or hoop"), (CoverJudged.Photograph, "photograph", "From a photograph")]) { Required = true, Blank = null };
+    private static readonly QuantityField<Depth> Put = new("given", "Depth put on", UnitChoices.Depth, Depth.FromMillimeters(0.1), Depth.FromMillimeters(100.0)) { Hint = "Or the minutes below; not both." };
+    private static readonly NumberField Ran = new("minutes", "Minutes run in each position", 0.0, 1440.0, "min");
+    private static readonly QuantityField<Depth> Caught = new("caught", "In the gauge", UnitChoices.Depth, Depth.FromMillimeters(0.0), Depth.FromMillimeters(1000.0)) { Required = true, Hint = "Empty it after reading." };
+    private static readonly ChoiceField<FingerFelt> Felt = new("felt", "What the finger found", [(FingerFelt.TooDry, "too-dry", "Too dry: crumbs"), (FingerFelt.Right, "right", "Right: moist, holds together"), (FingerFelt.Soggy, "soggy", "Soggy: water shows")]) { Required = true, Blank = null };
+    private static readonly QuantityField<Depth> WetTo = new("wet-to", "Moist down to", UnitChoices.Depth, Depth.FromMillimeters(0.0), Depth.FromMillimeters(150.0));
     private static readonly TextField Words = new("text", "Note") { Required = true, Longest = 1000 };
 
     public static DateField Day { get; } = new("day", "Day") { Required = true };
@@ -31,6 +36,9 @@ public sealed record LogKind(string Id, string Title, string Why, IReadOnlyList<
         new("reading", "Soil thermometer", "Two or three readings bring the computed soil to your ground. Push the probe in the shade of your body and wait a minute.", [Showed, Deep]),
         new("green", "First green", "The day the first seedlings show tells how fast this seed goes on this ground.", []),
         new("cover", "Cover seen", "What has filled in moves the forecast of what will.", [Cover, Judged]),
+        new("watered", "Watered", "What was really put on is what the next rounds are reckoned from.", [Put, Ran]),
+        new("rain", "Rain gauge", "Rain on the lawn differs from rain at the station.", [Caught]),
+        new("finger", "Finger test", "Push a finger in before a round: it tells whether this seedbed dries faster than computed.", [Felt, WetTo]),
         new("note", "Note", "Whatever is worth keeping.", [Words]),
     ];
 
@@ -56,8 +64,23 @@ public sealed record LogKind(string Id, string Title, string Why, IReadOnlyList<
         "green" => new LogEntry.FirstGreen { Id = id, At = at },
         "reading" => Showed.Read(entries) is var read && Deep.Read(entries) is var depth && read is { } r && depth is { } deep ? new LogEntry.SoilReading(deep, r) { Id = id, At = at, HourKnown = hourKnown } : null,
         "cover" => Cover.ReadShare(entries) is var share && Judged.Read(entries) is var judged && share is { } s && judged is { } j ? new LogEntry.CoverSeen(s, j) { Id = id, At = at } : null,
+        "watered" => Watered(id, at, entries),
+        "rain" => Caught.Read(entries) is { } caught ? new LogEntry.Rained(caught) { Id = id, At = at } : null,
+        "finger" => WetTo.Read(entries) is var wet && Felt.Read(entries) is { } felt ? new LogEntry.FingerTest(felt) { Id = id, At = at, WetTo = wet } : null,
         _ => Words.Read(entries) is { } text ? new LogEntry.Note(text) { Id = id, At = at } : null,
     };
+
+    private static LogEntry.Watered? Watered(Guid id, DateTimeOffset at, Entries entries)
+    {
+        var (given, minutes) = (Put.Read(entries), Ran.Read(entries));
+        if ((given is null) == (minutes is null))
+        {
+            entries.Wrong(Put.Name, "Watered: a depth or minutes is needed, and not both.");
+            return null;
+        }
+
+        return new LogEntry.Watered { Id = id, At = at, Given = given, Minutes = minutes };
+    }
 
     /// <summary>Fields filled for a new entry.</summary>
     public static Entries Blank(UnitSystem system, DateTimeOffset now)
@@ -68,6 +91,10 @@ public sealed record LogKind(string Id, string Title, string Why, IReadOnlyList<
         Deep.Fill(entries, Depth.FromInches(2.0));
         Showed.Fill(entries, null);
         Judged.Fill(entries, CoverJudged.ByEye);
+        Put.Fill(entries, null);
+        Caught.Fill(entries, null);
+        Felt.Fill(entries, FingerFelt.Right);
+        WetTo.Fill(entries, null);
         return entries;
     }
 

@@ -14,6 +14,9 @@ internal static class LogWords
         LogEntry.FirstGreen => "First green",
         LogEntry.SoilReading r => $"Soil {Shown(QuantityKind.Temperature, r.Read.Celsius, system)} at {Shown(QuantityKind.Depth, r.Depth.Millimeters, system)}{(r.HourKnown ? "" : ", hour not known")}",
         LogEntry.CoverSeen c => $"Cover {Shown(QuantityKind.Share, c.Cover.Value, system)}{(c is { Low: { } low, High: { } high } ? $" ({Shown(QuantityKind.Share, low.Value, system)} to {Shown(QuantityKind.Share, high.Value, system)})" : "")}, {How(c.Judged)}",
+        LogEntry.Watered w => $"Watered {(w.Given is { } given ? Shown(QuantityKind.Depth, given.Millimeters, system) : string.Create(CultureInfo.InvariantCulture, $"{w.Minutes:0.#} min"))}{(w.Set is { } set ? $", {set}" : "")}",
+        LogEntry.Rained r => $"Rain {Shown(QuantityKind.Depth, r.Caught.Millimeters, system)} in the gauge",
+        LogEntry.FingerTest f => $"Finger test: {Felt(f.Felt)}{(f.WetTo is { } wet ? $", moist to {Shown(QuantityKind.Depth, wet.Millimeters, system)}" : "")}",
         LogEntry.Note n => n.Text,
         LogEntry.Struck s => $"Struck an entry: {s.Why}",
         _ => throw new ArgumentOutOfRangeException(nameof(entry), entry.GetType().Name, "is not a known kind of entry"),
@@ -29,6 +32,13 @@ internal static class LogWords
         CoverJudged.ByEye => "by eye",
         CoverJudged.Counted => "counted",
         _ => "from a photograph",
+    };
+
+    private static string Felt(FingerFelt felt) => felt switch
+    {
+        FingerFelt.TooDry => "too dry",
+        FingerFelt.Right => "right",
+        _ => "soggy",
     };
 
     private static string Shown(QuantityKind kind, double value, UnitSystem system) =>

@@ -1,0 +1,45 @@
+using Seedfall.Engine.Units;
+using Seedfall.Engine.Workings;
+
+namespace Seedfall.Planning.Water;
+
+/// <summary>Depths by the hour as rounds a timer can run.</summary>
+internal static class DailyRounds
+{
+    private const double RoundUpGuard = 1e-9;
+
+    /// <summary>One round per watered hour; minutes rounded up, so that no round brings less than it should.</summary>
+    internal static IReadOnlyList<DailyRound> Of(DailyScene scene, double[] givenMm)
+    {
+        var rounds = new List<DailyRound>();
+        for (var hour = 0; hour < givenMm.Length; hour++)
+        {
+            if (givenMm[hour] > 0.0)
+            {
+                rounds.Add(Round(scene, hour, givenMm[hour], rounds.Count + 1));
+            }
+        }
+
+        return rounds;
+    }
+
+    /// <summary>Whole minutes that put a net depth on the driest quarter.</summary>
+    internal static int Minutes(DailySet set, double depthMm) => (int)Math.Ceiling((60.0 * depthMm * set.RunTimeMultiplier / set.RateMmh) - RoundUpGuard);
+
+    private static DailyRound Round(DailyScene scene, int hour, double depthMm, int number)
+    {
+        var id = $"water.daily.{scene.PatchId}.round-{number}";
+        return new DailyRound(
+            new TimeOnly(hour, 0),
+            new Figure($"{id}.depth", "Net depth", QuantityKind.Depth, depthMm, DailyFigures.Least("weather known to the end of yesterday")),
+            [.. scene.Sets.Select((set, i) => new DailyRun(set.Name, new Figure($"{id}.set-{i + 1}.minutes", $"{set.Name}: minutes", QuantityKind.Minutes, Minutes(set, depthMm), new Working(
+                "t = 60 d RTM / PR, rounded up to whole minutes",
+                [
+                    new("d", "net depth", new Depth(depthMm).Inches, "in"),
+                    new("RTM", "run-time multiplier", set.RunTimeMultiplier, ""),
+                    new("PR", "precipitation rate on this tap", new PrecipitationRate(set.RateMmh).InchesPerHour, "in/h"),
+                ],
+                "definition of precipitation rate; run-time multiplier common practice, no source read",
+                Sureness.CommonPractice))))]);
+    }
+}
