@@ -36,7 +36,7 @@ if (args.Contains("--choice"))
 if (args.Contains("--water"))
 {
     WaterPage.Write(Page, histories);
-    return;
+    return 0;
 }
 
 var fit = new LeftOutFit(histories, date, everyYears: 4, iterations: 7, trial ? SoilHeatConstants.Shipped.Column : null);
