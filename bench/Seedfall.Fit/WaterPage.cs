@@ -38,8 +38,9 @@ internal static class WaterPage
               rain before it (share of days with 0.2 in in the other seasons); rounds from 0.05 in. *daily-foreseen*: the same, told the true weather of today and tomorrow.
             - *textbook*: 0.1 in in each of the three rounds, rain or not. *once-a-day*: the same water at 7 h.
             - *least*: all weather known, the same rounds, any depth, the same layers held: a search over just-enough rounds (each is the least that lasts to some later round; the three
-              branches that used least are kept among those that run dry in the same hour). It finds a plan that can be followed, so the true limit is no higher. In a bucket
-              without feedback it equals the linear program; on the six layers no plan of a fine grid over two days is cheaper (`tests/Seedfall.Engine.Tests/Simulation/WateringTests.cs`).
+              branches that used least are kept among those that run dry in the same hour). It finds a plan that can be followed, so the true limit is no higher. In a case of one
+              clear day on each soil the linear program on the water balance, made linear around its plan, finds at most 5 % less, and no plan of a 0.25 mm grid on the six
+              layers takes less (`tests/Seedfall.Engine.Tests/Simulation/WateringTests.cs`).
             - *least-dry*: the same where only the seed's layer counts and may dry to -0.5 MPa. It shows why that is not the aim: it costs plants and days.
             - *dry*: hours of {24 * WateringStation.Days} in which the seed's layer is below -0.5 MPa. *short*: hours in which what *daily* and *least* hold is not held. *up*: live seed up and alive after four weeks
               (what water, heat and rot take is charged, birds and burial are not). *days*: until half the seed of the slowest grass is up.
@@ -68,6 +69,7 @@ internal static class WaterPage
             page.Append(CultureInfo.InvariantCulture, $"| {report.Soil} | {p.Ways[WateringWays.Daily].DryHours:0.0} and {p.Ways[WateringWays.Textbook].DryHours:0.0} ({Met(p.NoDrier)}) | {100.0 * p.OfTextbook:0} % ({Met(p.SavesThreeTenths)}) | {100.0 * p.OfLeast:0} % ({Met(p.NearLeast)}) | {stations.Count(Keeps)} of {stations.Count} |\n");
         }
 
+        page.Append("\nThe first bar is kept at zero on both sides: at -0.5 MPa neither is ever dry. At the wetter line that *daily* means to hold, *short h* above, the fixed rounds are\nhardly ever short and *daily* is on its hotter days, by an hour or two; told tomorrow's weather it is not. What it costs shows in *up* and *days*. The third bar is missed\nwhere rain is most frequent: water given before a rain that nobody foresaw is lost.\n");
         foreach (var report in reports)
         {
             Stations(page, report);

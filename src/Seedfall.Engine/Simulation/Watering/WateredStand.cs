@@ -63,6 +63,6 @@ public static class WateredStand
             }
         }
 
-        return new SeedUp(all > 0.0 ? standing / all : 0.0, allUp ? (slowest - start) / 24.0 : null);
+        return new SeedUp(all > 0.0 ? Math.Min(1.0, standing / all) : 0.0, allUp ? (slowest - start) / 24.0 : null);
     }
 }
