@@ -1,7 +1,7 @@
 using CsCheck;
 using Seedfall.Engine.Numerics;
-using Seedfall.Engine.Simulation.Cover;
 using Seedfall.Engine.Simulation.Correction;
+using Seedfall.Engine.Simulation.Cover;
 using Seedfall.Engine.Simulation.Ensemble;
 
 namespace Seedfall.Engine.Tests.Simulation.Correction;

@@ -50,8 +50,16 @@ public sealed class SoilReportTests
     {
         var all = SoilReadings.Of(new SoilFacts
         {
-            Ph = 6.5, BufferPh = 6.9, PhosphorusPpm = 30, PotassiumPpm = 90, CalciumPpm = 900, MagnesiumPpm = 40, CationExchange = 12, SaltsDsPerM = 4,
-            OrganicMatter = Fraction.FromPercent(2), LabLime = MassPerArea.Zero,
+            Ph = 6.5,
+            BufferPh = 6.9,
+            PhosphorusPpm = 30,
+            PotassiumPpm = 90,
+            CalciumPpm = 900,
+            MagnesiumPpm = 40,
+            CationExchange = 12,
+            SaltsDsPerM = 4,
+            OrganicMatter = Fraction.FromPercent(2),
+            LabLime = MassPerArea.Zero,
         });
         Assert.Equal(10, all.Count);
         Assert.All(all, r => Assert.True(r.Sentence.Length > 10 && r.Figure.Working.Source.Length > 10));
