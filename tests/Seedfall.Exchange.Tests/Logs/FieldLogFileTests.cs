@@ -107,7 +107,7 @@ public sealed class FieldLogFileTests
         Assert.Contains("another", Assert.Single(read.Problems).ToString(), StringComparison.Ordinal);
     }
 
-    
+
 
     private static Guid Id(int n) => new(n, 0, 0, 0, 0, 0, 0, 0, 0, 0, 1);
 }
