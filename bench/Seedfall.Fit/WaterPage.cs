@@ -69,7 +69,7 @@ internal static class WaterPage
             page.Append(CultureInfo.InvariantCulture, $"| {report.Soil} | {p.Ways[WateringWays.Daily].DryHours:0.0} and {p.Ways[WateringWays.Textbook].DryHours:0.0} ({Met(p.NoDrier)}) | {100.0 * p.OfTextbook:0} % ({Met(p.SavesThreeTenths)}) | {100.0 * p.OfLeast:0} % ({Met(p.NearLeast)}) | {stations.Count(Keeps)} of {stations.Count} |\n");
         }
 
-        page.Append("\nThe first bar is kept at zero on both sides: at -0.5 MPa neither is ever dry. At the wetter line that *daily* means to hold, *short h* above, the fixed rounds are\nhardly ever short and *daily* is on its hotter days, by an hour or two; told tomorrow's weather it is not. What it costs shows in *up* and *days*. The third bar is missed\nwhere rain is most frequent: water given before a rain that nobody foresaw is lost.\n");
+        page.Append("\nThe first bar is kept at zero on both sides: at -0.5 MPa neither is ever dry. At the wetter line that *daily* means to hold, *short h* above, the fixed rounds are\nhardly ever short and *daily* is for one or two hours of a day on average; told tomorrow's weather it is not. What it costs shows in *up* and *days*. The third bar is missed\nwhere rain is most frequent: water given before a rain that nobody foresaw is lost.\n");
         foreach (var report in reports)
         {
             Stations(page, report);

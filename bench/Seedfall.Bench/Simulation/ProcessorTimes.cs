@@ -26,6 +26,14 @@ internal static class ProcessorTimes
         hour.Setup();
         var times = Times(() => hour.OneHourOfOneSeason());
         Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"\nsimulated hour of one season: least {1e6 * times[0] / HourBench.Hours:0} ns, median {1e6 * times[Runs / 2] / HourBench.Hours:0} ns"));
+        PrintWater();
+    }
+
+    /// <summary>The day's watering alone.</summary>
+    internal static void PrintWater()
+    {
+        var water = new WaterBench();
+        Console.WriteLine($"\nwatering of a day, one patch, day 14: {Milliseconds(() => water.Today())}; its place from {water.Seasons} past seasons: {Milliseconds(() => water.Place())}; need of a patch, four phases: {Milliseconds(() => water.Need())}");
     }
 
     private static StandTable FourPatches(EnsembleBench bench)
