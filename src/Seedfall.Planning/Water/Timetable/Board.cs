@@ -50,11 +50,21 @@ internal sealed record Board(
                 Down(tap.Flow) - Up(tap.Reserved),
                 [.. tap.Household.Select(use => (use.When, Up(use.Flow)))],
                 tap.Well is { } well ? (long)Math.Floor((well.Stored.Liters * Centiliters) + Guard) : null,
-                tap.Well is { } back ? (long)Math.Floor((back.Recovery.LitersPerMinute * 60.0 * Centiliters) + Guard) : 0))],
+                tap.Well is { } back ? Recovery(problem, tap, back) : 0))],
             problem.Main is { } main ? Down(main) : null);
     }
 
     internal static long Up(FlowRate flow) => (long)Math.Ceiling((flow.LitersPerMinute * Centiliters) - Guard);
+
+    /// <summary>What comes back in one entry of the well's books, no faster than the weakest draw.</summary>
+    private static long Recovery(TimetableProblem problem, TimetableTap tap, WellLimit well)
+    {
+        var weakest = problem.Sets.Where(set => set.Taps.Count == 0 || set.Taps.Contains(tap.Name)).Select(set => set.Flow)
+            .Concat(tap.Household.Select(use => use.Flow).Where(flow => flow.LitersPerMinute > 0.0))
+            .Append(well.Recovery)
+            .Min();
+        return (long)Math.Floor((weakest.LitersPerMinute * WellBook.MinutesPerEntry * Centiliters) + Guard);
+    }
 
     private static long Down(FlowRate flow) => (long)Math.Floor((flow.LitersPerMinute * Centiliters) + Guard);
 }

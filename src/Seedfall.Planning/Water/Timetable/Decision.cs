@@ -13,9 +13,10 @@ internal sealed record Decision(Board? Board, Placement? Placement, long Bound, 
 {
     /// <summary>Tries the fewest programs first, then more, up to all the timers have.</summary>
     /// <param name="problem">The problem.</param>
-    /// <param name="work">Work for the solver in all.</param>
+    /// <param name="budget">Work left for the solver.</param>
+    /// <param name="most">Most work for one call of it.</param>
     /// <param name="wanted">True where a timetable near the wishes is wanted, not only that there is one.</param>
-    internal static Decision Of(TimetableProblem problem, double work, bool wanted)
+    internal static Decision Of(TimetableProblem problem, WorkBudget budget, double most, bool wanted)
     {
         if (TimerLimits.Of(problem) is { } broken)
         {
@@ -27,7 +28,7 @@ internal sealed record Decision(Board? Board, Placement? Placement, long Bound, 
         var open = false;
         foreach (var programs in choices)
         {
-            last = On(Board.Of(problem, programs), work / choices.Count, wanted);
+            last = On(Board.Of(problem, programs), budget, most / choices.Count, wanted);
             if (last.Placement is not null)
             {
                 return last;
@@ -39,7 +40,7 @@ internal sealed record Decision(Board? Board, Placement? Placement, long Bound, 
         return open && last!.Refuted ? last with { Refuted = false, Reason = "Some ways of using the timers' programs were neither found to fit nor refuted." } : last!;
     }
 
-    private static Decision On(Board board, double work, bool wanted)
+    private static Decision On(Board board, WorkBudget budget, double most, bool wanted)
     {
         if (Refutation.Of(board) is { } reason)
         {
@@ -54,7 +55,7 @@ internal sealed record Decision(Board? Board, Placement? Placement, long Bound, 
             return new Decision(board, listed, bound, false, "", false);
         }
 
-        var solved = SolverSchedule.Solve(board, listed, work, closeEnough);
+        var solved = SolverSchedule.Solve(board, listed, budget, most, closeEnough);
         var better = solved.Placement is { } placement && (!listed.Whole || placement.Cost(board) < listed.Cost(board)) ? placement : listed;
         return solved.Answer switch
         {

@@ -41,5 +41,5 @@ internal sealed record Rig(IReadOnlyList<int> Taps, bool Timer, IReadOnlyList<in
 /// <param name="Flow">Usable flow, cL/min, rounded down.</param>
 /// <param name="Household">Household draws, cL/min.</param>
 /// <param name="Stored">Water standing in the well, cL; null for none.</param>
-/// <param name="HourlyRecovery">Water that comes back in an hour, cL.</param>
-internal sealed record BoardTap(long Flow, IReadOnlyList<(MinuteSpan When, long Draw)> Household, long? Stored, long HourlyRecovery);
+/// <param name="Recovery">Water that comes back in a quarter of an hour, cL.</param>
+internal sealed record BoardTap(long Flow, IReadOnlyList<(MinuteSpan When, long Draw)> Household, long? Stored, long Recovery);

@@ -8,7 +8,10 @@ namespace Seedfall.Planning.Water.Timetable;
 internal static class Loosening
 {
     /// <summary>Work for one question to the solver.</summary>
-    private const double Work = 0.03;
+    private const double Work = 0.02;
+
+    /// <summary>Work for all questions about one limit.</summary>
+    private const double WorkPerLimit = 0.04;
 
     private const double StepLpm = 0.1;
 
@@ -81,7 +84,8 @@ internal static class Loosening
     /// <summary>Halves between an amount that is enough and one that is not shown to be; null where none is.</summary>
     private static BindingLimit? Least(TimetableProblem problem, Way way)
     {
-        if (Decision.Of(way.Loosened(way.Most), Work, wanted: false).Placement is null)
+        var budget = new WorkBudget(WorkPerLimit);
+        if (Decision.Of(way.Loosened(way.Most), budget, Work, wanted: false).Placement is null)
         {
             return null;
         }
@@ -90,7 +94,7 @@ internal static class Loosening
         while (enough - low > 1)
         {
             var middle = low + ((enough - low) / 2);
-            var decided = Decision.Of(way.Loosened(middle), Work, wanted: false);
+            var decided = Decision.Of(way.Loosened(middle), budget, Work, wanted: false);
             if (decided.Placement is not null)
             {
                 enough = middle;

@@ -58,7 +58,7 @@ internal sealed class Occupancy
             }
         }
 
-        return board.Taps[tap].Stored is not { } stored || WellBook.Holds(stored, board.Taps[tap].HourlyRecovery, [.. drawn[tap], .. Draws(job, start)]);
+        return board.Taps[tap].Stored is not { } stored || WellBook.Holds(stored, board.Taps[tap].Recovery, [.. drawn[tap], .. Draws(job, start)]);
     }
 
     internal void Take(Job job, int start, int tap) => Mark(job, start, tap, 1);

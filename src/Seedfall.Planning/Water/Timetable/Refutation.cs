@@ -46,7 +46,7 @@ internal static class Refutation
 
             if (taps.All(t => board.Taps[t].Stored is not null))
             {
-                var given = taps.Sum(t => board.Taps[t].Stored!.Value + (board.Taps[t].HourlyRecovery * (jobs.Max(Latest) / WellBook.MinutesPerEntry)));
+                var given = taps.Sum(t => board.Taps[t].Stored!.Value + (board.Taps[t].Recovery * (jobs.Max(Latest) / WellBook.MinutesPerEntry)));
                 if (water > given)
                 {
                     return string.Create(CultureInfo.InvariantCulture, $"Rounds {jobs[0].Round + 1} to {jobs[^1].Round + 1} need {water / 100.0:0} L; the well gives {given / 100.0:0} L by their latest start.");

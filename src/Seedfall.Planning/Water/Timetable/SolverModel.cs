@@ -19,7 +19,7 @@ internal sealed class SolverModel
 
     private readonly List<(IntervalVar Interval, long Draw)>[] draws;
 
-    private readonly List<(int Start, IntVar At, long Water, ILiteral? On)>[] wellDraws;
+    private readonly List<(Job Job, int Offset, IntVar At, long Water, ILiteral? On)>[] wellDraws;
 
     /// <param name="board">The board.</param>
     /// <param name="mayDrop">True where whole sets may be left out, as few and small as can be; else all must run, near their wishes.</param>
@@ -29,7 +29,7 @@ internal sealed class SolverModel
         starts = new IntVar?[board.Jobs.Count];
         chains = [.. board.Jobs.Select(job => (job.Rig, job.Program)).Distinct()];
         draws = [.. board.Taps.Select(_ => new List<(IntervalVar, long)>())];
-        wellDraws = [.. board.Taps.Select(_ => new List<(int, IntVar, long, ILiteral?)>())];
+        wellDraws = [.. board.Taps.Select(_ => new List<(Job, int, IntVar, long, ILiteral?)>())];
         for (var rig = 0; rig < board.Rigs.Count; rig++)
         {
             Stand(rig);
@@ -119,7 +119,7 @@ internal sealed class SolverModel
                 foreach (var run in job.Runs)
                 {
                     draws[tap].Add((Interval(starts[job.Index]!, run.Offset, run.Minutes, here), run.Draw));
-                    wellDraws[tap].Add((run.Offset, starts[job.Index]!, run.Water, here));
+                    wellDraws[tap].Add((job, run.Offset, starts[job.Index]!, run.Water, here));
                 }
             }
         }
@@ -165,7 +165,7 @@ internal sealed class SolverModel
         }
     }
 
-    /// <summary>The well's books hour by hour: the level after each hour's draws is never below zero, and never above full.</summary>
+    /// <summary>The well's books as <see cref="WellBook"/> keeps them.</summary>
     private void AddWells()
     {
         for (var t = 0; t < board.Taps.Count; t++)
@@ -176,37 +176,51 @@ internal sealed class SolverModel
             }
 
             var household = board.Taps[t].Household.SelectMany(use => WellBook.Household(use.When, use.Draw)).ToLookup(d => d.Start / WellBook.MinutesPerEntry, d => d.Water);
-            var inHour = wellDraws[t].Select(_ => new List<BoolVar>()).ToArray();
+            var inEntry = wellDraws[t].Select(_ => new List<BoolVar>()).ToArray();
             LinearExpr level = LinearExpr.Constant(stored);
-            for (var hour = 0; hour * WellBook.MinutesPerEntry < board.Horizon; hour++)
+            for (var entry = 0; entry * WellBook.MinutesPerEntry < board.Horizon; entry++)
             {
-                var drawn = new List<LinearExpr>();
+                var drawn = new List<LinearExpr> { LinearExpr.Constant(household[entry].Sum()) };
                 for (var d = 0; d < wellDraws[t].Count; d++)
                 {
-                    var (offset, at, water, on) = wellDraws[t][d];
-                    var now = Model.NewBoolVar("");
-                    Model.Add(at + offset >= hour * WellBook.MinutesPerEntry).OnlyEnforceIf(now);
-                    Model.Add(at + offset < (hour + 1) * WellBook.MinutesPerEntry).OnlyEnforceIf(now);
-                    inHour[d].Add(now);
-                    drawn.Add(now * water);
+                    if (StartsIn(wellDraws[t][d], entry * WellBook.MinutesPerEntry) is { } now)
+                    {
+                        inEntry[d].Add(now);
+                        drawn.Add(now * wellDraws[t][d].Water);
+                    }
                 }
 
+                var taken = LinearExpr.Sum(drawn);
+                Model.Add(level - taken >= 0);
                 var after = Model.NewIntVar(0, stored, "");
-                Model.Add(after <= level - LinearExpr.Sum(drawn) - household[hour].Sum());
-                var refilled = Model.NewIntVar(0, stored, "");
-                Model.Add(refilled <= after + board.Taps[t].HourlyRecovery);
-                level = refilled;
+                Model.Add(after <= level - taken + board.Taps[t].Recovery);
+                Model.Add(after + taken <= stored);
+                level = after;
             }
 
             for (var d = 0; d < wellDraws[t].Count; d++)
             {
-                var once = Model.AddExactlyOne(inHour[d]);
+                var once = Model.AddExactlyOne(inEntry[d]);
                 if (wellDraws[t][d].On is { } on)
                 {
                     once.OnlyEnforceIf(on);
                 }
             }
         }
+    }
+
+    /// <summary>A literal that may be true only where the draw starts in the entry beginning at a minute; null where it cannot.</summary>
+    private BoolVar? StartsIn((Job Job, int Offset, IntVar At, long Water, ILiteral? On) draw, int from)
+    {
+        if (!draw.Job.Starts.Any(s => s.From + draw.Offset < from + WellBook.MinutesPerEntry && s.To + draw.Offset >= from))
+        {
+            return null;
+        }
+
+        var now = Model.NewBoolVar("");
+        Model.Add(draw.At + draw.Offset >= from).OnlyEnforceIf(now);
+        Model.Add(draw.At + draw.Offset < from + WellBook.MinutesPerEntry).OnlyEnforceIf(now);
+        return now;
     }
 
     private void AddGoal(bool mayDrop)

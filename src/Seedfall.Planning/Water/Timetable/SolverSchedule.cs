@@ -31,11 +31,17 @@ internal static class SolverSchedule
     /// <summary>Looks for a timetable, or with <paramref name="mayDrop"/> for the one that serves most.</summary>
     /// <param name="board">The board; without <paramref name="mayDrop"/> every job has a start.</param>
     /// <param name="hint">Where to begin.</param>
-    /// <param name="work">Work allowed, in the solver's own deterministic units; about a second each on a quiet machine.</param>
+    /// <param name="budget">Work left for all calls; nothing is tried where it is spent.</param>
+    /// <param name="most">Most work for this call.</param>
     /// <param name="closeEnough">Difference between cost and bound at which the search may stop, cL half-min.</param>
     /// <param name="mayDrop">True where sets may be left out.</param>
-    internal static SolverResult Solve(Board board, Placement? hint, double work, long closeEnough, bool mayDrop = false)
+    internal static SolverResult Solve(Board board, Placement? hint, WorkBudget budget, double most, long closeEnough, bool mayDrop = false)
     {
+        if (budget.Spent)
+        {
+            return new SolverResult(SolverAnswer.Open, null, 0);
+        }
+
         try
         {
             var model = new SolverModel(board, mayDrop);
@@ -48,9 +54,11 @@ internal static class SolverSchedule
             {
                 StringParameters = string.Create(
                     CultureInfo.InvariantCulture,
-                    $"num_workers:1 random_seed:1 max_deterministic_time:{work} absolute_gap_limit:{closeEnough}"),
+                    $"num_workers:1 random_seed:1 max_deterministic_time:{budget.Share(most)} absolute_gap_limit:{closeEnough}"),
             };
-            return solver.Solve(model.Model) switch
+            var answer = solver.Solve(model.Model);
+            budget.Take(solver.Response!.DeterministicTime);
+            return answer switch
             {
                 CpSolverStatus.Optimal or CpSolverStatus.Feasible => new SolverResult(SolverAnswer.Found, model.Read(solver), (long)Math.Ceiling(solver.BestObjectiveBound - 1e-6)),
                 CpSolverStatus.Infeasible => new SolverResult(SolverAnswer.None, null, 0),

@@ -6,8 +6,8 @@ namespace Seedfall.Planning.Water.Timetable;
 /// <summary>Proves that all sets fit the hours and the flow, or that they cannot.</summary>
 public static class TimetablePlanning
 {
-    /// <summary>Work for the whole search, in the solver's deterministic units.</summary>
-    internal const double Work = 0.6;
+    /// <summary>Work for the search, in the solver's deterministic units.</summary>
+    internal const double Work = 0.15;
 
     /// <summary>Mean minutes from the best possible that nobody would tell apart. Assumed.</summary>
     internal const int CloseEnoughMinutes = 5;
@@ -20,7 +20,7 @@ public static class TimetablePlanning
     public static TimetableProof Prove(TimetableProblem problem)
     {
         TimetableDoor.Check(problem);
-        var decided = Decision.Of(problem, Work, wanted: true);
+        var decided = Decision.Of(problem, new WorkBudget(Work), Work, wanted: true);
         return decided switch
         {
             { Placement: { } placement } => Found(decided.Board!, placement, decided.Bound, decided.BySolver),

@@ -3,7 +3,7 @@ namespace Seedfall.Planning.Water.Timetable;
 /// <summary>Which sets a timetable that leaves some out would leave out.</summary>
 internal static class Unserved
 {
-    private const double Work = 0.1;
+    private const double Work = 0.03;
 
     /// <summary>Those the best partial timetable found leaves out: least water lost.</summary>
     internal static IReadOnlyList<UnservedSet> Of(TimetableProblem problem)
@@ -15,7 +15,7 @@ internal static class Unserved
 
         var board = Board.Of(problem, TimerLimits.Choices(problem)[0]);
         var listed = ListSchedule.Best(board);
-        var solved = SolverSchedule.Solve(board, listed, Work, 0, mayDrop: true).Placement;
+        var solved = SolverSchedule.Solve(board, listed, new WorkBudget(Work), Work, 0, mayDrop: true).Placement;
         var best = solved is not null && Lost(board, solved) <= Lost(board, listed) ? solved : listed;
         return best.Unserved(board);
     }

@@ -16,7 +16,7 @@ public sealed class TimetableBruteForceTests
         problem =>
         {
             var exists = BruteForce.Least(problem) is not null;
-            var decided = Decision.Of(problem, 0.5, wanted: false);
+            var decided = Decision.Of(problem, new WorkBudget(0.5), 0.5, wanted: false);
             Assert.Equal(exists, decided.Placement is not null);
             Assert.Equal(!exists, decided.Refuted);
         },
@@ -33,7 +33,7 @@ public sealed class TimetableBruteForceTests
                 return;
             }
 
-            var solved = SolverSchedule.Solve(board, null, 5.0, 0);
+            var solved = SolverSchedule.Solve(board, null, new WorkBudget(5.0), 5.0, 0);
             Assert.Equal(least is null ? SolverAnswer.None : SolverAnswer.Found, solved.Answer);
             Assert.Equal(least, solved.Placement?.Cost(board));
             Assert.True(FluidBound.Least(board) <= (least ?? long.MaxValue));

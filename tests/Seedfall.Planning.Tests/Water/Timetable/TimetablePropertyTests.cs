@@ -48,7 +48,7 @@ public sealed class TimetablePropertyTests
         problem =>
         {
             var more = problem with { Taps = [.. problem.Taps.Select(t => t with { Flow = t.Flow * 1.5 })], Main = problem.Main! * 1.5 };
-            Assert.False(Decision.Of(problem, 0.2, wanted: false).Placement is not null && Decision.Of(more, 0.2, wanted: false).Refuted);
+            Assert.False(Decision.Of(problem, new WorkBudget(0.2), 0.2, wanted: false).Placement is not null && Decision.Of(more, new WorkBudget(0.2), 0.2, wanted: false).Refuted);
         },
         iter: 40);
 

@@ -62,8 +62,8 @@ public sealed class TimetableRefusalTests
     }
 
     /// <summary>
-    /// By hand: the well holds 200 L and gives back 60 L an hour; two runs of 200 L within 6:00 to 8:00 need 400 L. It starts full at
-    /// midnight and is full again at 6:00; by 7:20, the latest start, one hour has come back: 200 L short of 60 + ... so 140 L an hour more.
+    /// By hand: the well holds 200 L and gives back 1 L/min; two runs of 200 L have to start from 6:00 to 7:20. The first empties it at
+    /// 6:00; the books fill it from 6:15 to 7:15: 60 minutes of 3.34 L/min make 200 L, 2.4 L/min more in steps of a tenth.
     /// </summary>
     [Fact]
     public void AWellThatComesBackTooSlowlyIsNamed()
