@@ -2,7 +2,7 @@ using Seedfall.Engine.Units;
 
 namespace Seedfall.Planning.Water.Timetable;
 
-/// <summary>A timetable's problem laid out as jobs, links and taps in whole minutes and centiliters.</summary>
+/// <summary>A timetable's problem laid out as jobs, links and taps in whole minutes and milliliters.</summary>
 internal sealed record Board(
     TimetableProblem Problem,
     IReadOnlyList<Job> Jobs,
@@ -11,17 +11,30 @@ internal sealed record Board(
     IReadOnlyList<BoardTap> Taps,
     long? Main)
 {
-    private const double Centiliters = 100.0;
+    private const double Milliliters = 1000.0;
 
     private const double Guard = 1e-6;
 
     internal int Horizon => Problem.Days * WateringHours.MinutesPerDay;
 
-    /// <summary>Most water all taps give in a minute, cL.</summary>
+    /// <summary>Most water all taps give in a minute, mL.</summary>
     internal long MostFlow => Math.Min(Main ?? long.MaxValue, Taps.Sum(tap => tap.Flow));
 
-    /// <summary>Distance of a job from its round's wish: sum over its runs of water times twice the minutes from mid-run, cL half-min.</summary>
+    /// <summary>Distance of a job from its round's wish: sum over its runs of water times twice the minutes from mid-run, mL half-min.</summary>
     internal long Cost(Job job, int start) => job.Runs.Sum(run => run.Water * Math.Abs((2 * (start + run.Offset)) + run.Minutes - (2 * Problem.Rounds[job.Round].Wish)));
+
+    /// <summary>The start of a span that costs a job least. The cost is convex in the start: halve towards the lower side.</summary>
+    internal int Nearest(Job job, MinuteSpan span)
+    {
+        var (low, high) = (span.From, span.To);
+        while (low < high)
+        {
+            var middle = low + ((high - low) / 2);
+            (low, high) = Cost(job, middle) <= Cost(job, middle + 1) ? (low, middle) : (middle + 1, high);
+        }
+
+        return low;
+    }
 
     /// <summary>Lays the problem out with so many programs in use at each timer.</summary>
     internal static Board Of(TimetableProblem problem, IReadOnlyDictionary<string, int> programs)
@@ -47,14 +60,18 @@ internal sealed record Board(
             layout.Links,
             layout.Rigs,
             [.. problem.Taps.Select(tap => new BoardTap(
-                Down(tap.Flow) - Up(tap.Reserved),
-                [.. tap.Household.Select(use => (use.When, Up(use.Flow)))],
-                tap.Well is { } well ? (long)Math.Floor((well.Stored.Liters * Centiliters) + Guard) : null,
+                Whole(tap.Flow - tap.Reserved),
+                [.. tap.Household.Select(use => (use.When, Whole(use.Flow)))],
+                tap.Well is { } well ? (long)Math.Floor((well.Stored.Liters * Milliliters) + Guard) : null,
                 tap.Well is { } back ? Recovery(problem, tap, back) : 0))],
-            problem.Main is { } main ? Down(main) : null);
+            problem.Main is { } main ? Whole(main) : null);
     }
 
-    internal static long Up(FlowRate flow) => (long)Math.Ceiling((flow.LitersPerMinute * Centiliters) - Guard);
+    /// <summary>
+    /// Whole mL/min, rounded down for draws and taps alike: what just fits a tap still does, and a tap is overdrawn by no more than a
+    /// milliliter a minute for each set that runs.
+    /// </summary>
+    internal static long Whole(FlowRate flow) => (long)Math.Floor((flow.LitersPerMinute * Milliliters) + Guard);
 
     /// <summary>What comes back in one entry of the well's books, no faster than the weakest draw.</summary>
     private static long Recovery(TimetableProblem problem, TimetableTap tap, WellLimit well)
@@ -63,8 +80,6 @@ internal sealed record Board(
             .Concat(tap.Household.Select(use => use.Flow).Where(flow => flow.LitersPerMinute > 0.0))
             .Append(well.Recovery)
             .Min();
-        return (long)Math.Floor((weakest.LitersPerMinute * WellBook.MinutesPerEntry * Centiliters) + Guard);
+        return (long)Math.Floor((weakest.LitersPerMinute * WellBook.MinutesPerEntry * Milliliters) + Guard);
     }
-
-    private static long Down(FlowRate flow) => (long)Math.Floor((flow.LitersPerMinute * Centiliters) + Guard);
 }

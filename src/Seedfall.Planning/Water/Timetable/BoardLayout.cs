@@ -69,7 +69,7 @@ internal sealed class BoardLayout(TimetableProblem problem)
         var offset = 0;
         for (var k = 0; k < sets.Count; k++)
         {
-            runs.Add(new JobRun(sets[k], position, cycle, offset, minutes[k], Board.Up(problem.Sets[sets[k]].Flow)));
+            runs.Add(new JobRun(sets[k], position, cycle, offset, minutes[k], Board.Whole(problem.Sets[sets[k]].Flow)));
             offset += minutes[k];
         }
 

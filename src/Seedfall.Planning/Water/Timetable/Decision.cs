@@ -5,7 +5,7 @@ namespace Seedfall.Planning.Water.Timetable;
 /// <summary>Whether a problem has a timetable, and which.</summary>
 /// <param name="Board">The board it was decided on; null where the timers already forbid it.</param>
 /// <param name="Placement">The timetable; null where none was found.</param>
-/// <param name="Bound">Least cost of any timetable on that board, cL half-min.</param>
+/// <param name="Bound">Least cost of any timetable on that board, mL half-min.</param>
 /// <param name="Refuted">True where there is none.</param>
 /// <param name="Reason">Why there is none, or what was tried.</param>
 /// <param name="BySolver">True where the solver was called.</param>

@@ -4,27 +4,14 @@ namespace Seedfall.Planning.Water.Timetable;
 internal static class FluidBound
 {
     /// <summary>
-    /// Least cost, cL half-min, by rounds: the larger of every job at its own best start, and of the round's water poured at full flow
+    /// Least cost, mL half-min, by rounds: the larger of every job at its own best start, and of the round's water poured at full flow
     /// into the allowed minutes nearest the wish. Poured water lies nearer than runs can, but for a run across the wish, whose water is
     /// counted from its middle: at most the flow times half the longest run squared.
     /// </summary>
     internal static long Least(Board board) => board.Jobs.GroupBy(job => job.Round).Sum(round => Math.Max(Alone(board, round), Poured(board, round.Key, round)));
 
     private static long Alone(Board board, IEnumerable<Job> jobs) =>
-        jobs.Sum(job => job.Starts.Min(span => LeastIn(board, job, span)));
-
-    private static long LeastIn(Board board, Job job, MinuteSpan span)
-    {
-        // Convex in the start: halve towards the lower side.
-        var (low, high) = (span.From, span.To);
-        while (low < high)
-        {
-            var middle = low + ((high - low) / 2);
-            (low, high) = board.Cost(job, middle) <= board.Cost(job, middle + 1) ? (low, middle) : (middle + 1, high);
-        }
-
-        return board.Cost(job, low);
-    }
+        jobs.Sum(job => job.Starts.Min(span => board.Cost(job, board.Nearest(job, span))));
 
     private static long Poured(Board board, int round, IEnumerable<Job> jobs)
     {

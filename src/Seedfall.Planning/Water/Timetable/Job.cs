@@ -6,10 +6,10 @@ namespace Seedfall.Planning.Water.Timetable;
 /// <param name="Cycle">Cycle, 0-based.</param>
 /// <param name="Offset">Minutes after the job's start.</param>
 /// <param name="Minutes">Minutes it runs.</param>
-/// <param name="Draw">Flow, cL/min, rounded up.</param>
+/// <param name="Draw">Flow, mL/min.</param>
 internal sealed record JobRun(int Set, int Position, int Cycle, int Offset, int Minutes, long Draw)
 {
-    /// <summary>Water, cL.</summary>
+    /// <summary>Water, mL.</summary>
     internal long Water => Draw * Minutes;
 }
 
@@ -37,9 +37,9 @@ internal readonly record struct JobLink(int Before, int After, int Gap);
 /// <param name="Sets">Indexes of its sets.</param>
 internal sealed record Rig(IReadOnlyList<int> Taps, bool Timer, IReadOnlyList<int> Sets);
 
-/// <summary>A tap in whole centiliters.</summary>
-/// <param name="Flow">Usable flow, cL/min, rounded down.</param>
-/// <param name="Household">Household draws, cL/min.</param>
-/// <param name="Stored">Water standing in the well, cL; null for none.</param>
-/// <param name="Recovery">Water that comes back in a quarter of an hour, cL.</param>
+/// <summary>A tap in whole milliliters.</summary>
+/// <param name="Flow">Usable flow, mL/min.</param>
+/// <param name="Household">Household draws, mL/min.</param>
+/// <param name="Stored">Water standing in the well, mL; null for none.</param>
+/// <param name="Recovery">Water that comes back in a quarter of an hour, mL.</param>
 internal sealed record BoardTap(long Flow, IReadOnlyList<(MinuteSpan When, long Draw)> Household, long? Stored, long Recovery);

@@ -87,25 +87,31 @@ internal static class ListSchedule
         return choice;
     }
 
+    /// <summary>The first start that fits, or the one nearest the wish: outwards from the best start of each span, first to fit on either side.</summary>
     private static int? Start(Board board, Occupancy occupancy, Job job, int tap, int earliest, bool nearWish)
     {
-        (int Start, long Cost)? best = null;
-        foreach (var span in job.Starts)
+        int? best = null;
+        foreach (var span in job.Starts.Select(s => s with { From = Math.Max(s.From, earliest) }).Where(s => s.From <= s.To))
         {
-            for (var start = Math.Max(span.From, earliest); start <= span.To; start++)
+            var middle = nearWish ? board.Nearest(job, span) : span.From;
+            foreach (var (from, step) in ((int, int)[])[(middle, 1), (middle - 1, -1)])
             {
-                var cost = nearWish ? board.Cost(job, start) : start;
-                if ((best is null || cost < best.Value.Cost) && occupancy.Fits(job, start, tap))
+                for (var start = from; start >= span.From && start <= span.To && (best is null || board.Cost(job, start) < board.Cost(job, best.Value)); start += step)
                 {
-                    best = (start, cost);
-                    if (!nearWish)
+                    if (occupancy.Fits(job, start, tap))
                     {
-                        return start;
+                        best = start;
+                        break;
                     }
                 }
             }
+
+            if (!nearWish && best is not null)
+            {
+                return best;
+            }
         }
 
-        return best?.Start;
+        return best;
     }
 }

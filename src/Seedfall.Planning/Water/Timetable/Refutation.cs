@@ -21,7 +21,7 @@ internal static class Refutation
             var most = job.Runs.Max(run => run.Draw);
             if (board.Rigs[job.Rig].Taps.All(t => board.Taps[t].Flow < most) || board.Main < most)
             {
-                return string.Create(CultureInfo.InvariantCulture, $"{Names(board, job)} draws {most / 100.0:0.##} L/min, more than any tap it can stand on.");
+                return string.Create(CultureInfo.InvariantCulture, $"{Names(board, job)} draws {most / 1000.0:0.##} L/min, more than any tap it can stand on.");
             }
         }
 
@@ -41,7 +41,7 @@ internal static class Refutation
             {
                 return string.Create(
                     CultureInfo.InvariantCulture,
-                    $"Rounds {jobs[0].Round + 1} to {jobs[^1].Round + 1} need {water / 100.0:0} L; in their {minutes} usable minutes the flow of {flow / 100.0:0.##} L/min gives {flow * minutes / 100.0:0} L.");
+                    $"Rounds {jobs[0].Round + 1} to {jobs[^1].Round + 1} need {water / 1000.0:0} L; in their {minutes} usable minutes the flow of {flow / 1000.0:0.##} L/min gives {flow * minutes / 1000.0:0} L.");
             }
 
             if (taps.All(t => board.Taps[t].Stored is not null))
@@ -49,7 +49,7 @@ internal static class Refutation
                 var given = taps.Sum(t => board.Taps[t].Stored!.Value + (board.Taps[t].Recovery * (jobs.Max(Latest) / WellBook.MinutesPerEntry)));
                 if (water > given)
                 {
-                    return string.Create(CultureInfo.InvariantCulture, $"Rounds {jobs[0].Round + 1} to {jobs[^1].Round + 1} need {water / 100.0:0} L; the well gives {given / 100.0:0} L by their latest start.");
+                    return string.Create(CultureInfo.InvariantCulture, $"Rounds {jobs[0].Round + 1} to {jobs[^1].Round + 1} need {water / 1000.0:0} L; the well gives {given / 1000.0:0} L by their latest start.");
                 }
             }
         }

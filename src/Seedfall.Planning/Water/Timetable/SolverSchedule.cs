@@ -33,7 +33,7 @@ internal static class SolverSchedule
     /// <param name="hint">Where to begin.</param>
     /// <param name="budget">Work left for all calls; nothing is tried where it is spent.</param>
     /// <param name="most">Most work for this call.</param>
-    /// <param name="closeEnough">Difference between cost and bound at which the search may stop, cL half-min.</param>
+    /// <param name="closeEnough">Difference between cost and bound at which the search may stop, mL half-min.</param>
     /// <param name="mayDrop">True where sets may be left out.</param>
     internal static SolverResult Solve(Board board, Placement? hint, WorkBudget budget, double most, long closeEnough, bool mayDrop = false)
     {

@@ -43,7 +43,7 @@ public static class TimetablePlanning
 
     private static Figure Away(string id, string label, long cost, long water, string note) => new(id, label, QuantityKind.Minutes, cost / 2.0 / water, new Working(
         "sum(V |m - w|) / sum(V)",
-        [new("V", "water of all runs", water / 100.0, "L"), new("V |m - w|", "water times minutes from mid-run to the round's wish", cost / 200.0, "L min")],
+        [new("V", "water of all runs", water / 1000.0, "L"), new("V |m - w|", "water times minutes from mid-run to the round's wish", cost / 2000.0, "L min")],
         "earliness and tardiness about a wished time; this plan's timetable",
         Sureness.Computed,
         string.Create(CultureInfo.InvariantCulture, $"{note}; {CloseEnoughMinutes} min on the mean are taken as alike")));

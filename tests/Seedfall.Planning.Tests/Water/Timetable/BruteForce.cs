@@ -22,7 +22,7 @@ internal sealed class BruteForce
         starts = new int[runs.Length];
     }
 
-    /// <summary>Least sum of water (cL) times half-minutes from the wish; null where no timetable exists.</summary>
+    /// <summary>Least sum of water (mL) times half-minutes from the wish; null where no timetable exists.</summary>
     internal static long? Least(TimetableProblem problem)
     {
         var force = new BruteForce(problem);
@@ -70,8 +70,8 @@ internal sealed class BruteForce
     private long Cost(int k, int start)
     {
         var set = problem.Sets[runs[k].Set];
-        var centiliters = (long)Math.Round(set.Flow.LitersPerMinute * 100.0) * set.CycleMinutes;
-        return centiliters * Math.Abs((2 * start) + set.CycleMinutes - (2 * problem.Rounds[runs[k].Round].Wish));
+        var milliliters = (long)Math.Round(set.Flow.LitersPerMinute * 1000.0) * set.CycleMinutes;
+        return milliliters * Math.Abs((2 * start) + set.CycleMinutes - (2 * problem.Rounds[runs[k].Round].Wish));
     }
 
     private bool Holds(int k)
