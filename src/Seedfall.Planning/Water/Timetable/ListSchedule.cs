@@ -3,6 +3,8 @@ namespace Seedfall.Planning.Water.Timetable;
 /// <summary>Places jobs one after another by simple rules: quick, often enough, never proof that there is no timetable.</summary>
 internal static class ListSchedule
 {
+    private const int SettlingPasses = 6;
+
     /// <summary>The best of the rules: most jobs placed, then nearest the wishes.</summary>
     internal static Placement Best(Board board)
     {
@@ -67,7 +69,28 @@ internal static class ListSchedule
             }
         }
 
+        Settle(board, occupancy, starts, taps);
         return new Placement(starts, taps);
+    }
+
+    /// <summary>Takes up each job in turn, farthest from its wish first, and sets it down where it lies nearest among all the others.</summary>
+    private static void Settle(Board board, Occupancy occupancy, int[] starts, int[] taps)
+    {
+        var (before, after) = (board.Links.ToLookup(link => link.After), board.Links.ToLookup(link => link.Before));
+        for (var (pass, moved) = (0, true); moved && pass < SettlingPasses; pass++)
+        {
+            moved = false;
+            foreach (var job in board.Jobs.Where(job => starts[job.Index] != Placement.Nowhere).OrderByDescending(job => board.Cost(job, starts[job.Index])).ThenBy(job => job.Index).ToArray())
+            {
+                var (old, tap) = (starts[job.Index], taps[job.Rig]);
+                occupancy.Give(job, old, tap);
+                var earliest = before[job.Index].Select(link => starts[link.Before] + link.Gap).DefaultIfEmpty(0).Max();
+                var latest = after[job.Index].Select(link => starts[link.After] - link.Gap).DefaultIfEmpty(int.MaxValue).Min();
+                starts[job.Index] = Start(board, occupancy, job, tap, earliest, nearWish: true, latest) ?? old;
+                occupancy.Take(job, starts[job.Index], tap);
+                moved |= starts[job.Index] != old;
+            }
+        }
     }
 
     /// <summary>Rigs by water, each to the tap it fills least.</summary>
@@ -88,10 +111,10 @@ internal static class ListSchedule
     }
 
     /// <summary>The first start that fits, or the one nearest the wish: outwards from the best start of each span, first to fit on either side.</summary>
-    private static int? Start(Board board, Occupancy occupancy, Job job, int tap, int earliest, bool nearWish)
+    private static int? Start(Board board, Occupancy occupancy, Job job, int tap, int earliest, bool nearWish, int latest = int.MaxValue)
     {
         int? best = null;
-        foreach (var span in job.Starts.Select(s => s with { From = Math.Max(s.From, earliest) }).Where(s => s.From <= s.To))
+        foreach (var span in job.Starts.Select(s => new MinuteSpan(Math.Max(s.From, earliest), Math.Min(s.To, latest))).Where(s => s.From <= s.To))
         {
             var middle = nearWish ? board.Nearest(job, span) : span.From;
             foreach (var (from, step) in ((int, int)[])[(middle, 1), (middle - 1, -1)])

@@ -23,7 +23,7 @@ internal enum SolverAnswer
 internal sealed record SolverResult(SolverAnswer Answer, Placement? Placement, long Bound);
 
 /// <summary>
-/// Google OR-Tools CP-SAT, held to one worker, one seed and a counted amount of work instead of a clock, so that the same board gives
+/// OR-Tools CP-SAT, held to one worker, one seed and a counted amount of work instead of a clock, so that the same board gives
 /// the same answer on every run.
 /// </summary>
 internal static class SolverSchedule
