@@ -69,7 +69,7 @@ public sealed class WeekTimetableTests
                 AssertHolds(Timetables(lawn).Single(phase => phase.PhaseId == "seedbed").Daily!);
             }
         },
-        iter: 40);
+        iter: 100);
 
     private static void AssertHolds(WeekTimetable week) => Assert.True(week.Holds, string.Join(' ', week.Days.Select(day => (day.Proof as TimetableProof.Impossible)?.Reason ?? (day.Proof as TimetableProof.NotProven)?.Reason)));
 
