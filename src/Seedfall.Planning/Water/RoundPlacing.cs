@@ -50,6 +50,16 @@ internal static class RoundPlacing
         _ => [new(0, 9 * 60, 7 * 60), new(9 * 60, 12 * 60, 10 * 60), new(12 * 60, 15 * 60, 13 * 60), new(15 * 60, end, 16 * 60)],
     };
 
+    /// <summary>
+    /// The same parts for runs timed one by one, up to 22:00: a round that begins at the end of its part may run on for its length, and
+    /// its water is wished half its length after its start.
+    /// </summary>
+    internal static IReadOnlyList<Timetable.RoundPart> Starts(int rounds, int length) =>
+        [.. Parts(rounds, rounds == 1 ? WateringHours.MinutesPerDay : Night).Select((part, k) => new Timetable.RoundPart(part.From, k + 1 < rounds ? part.To + length : WateringHours.MinutesPerDay, part.Wish + (length / 2)))];
+
+    /// <summary>One round whose water is wished half its length after 19:00.</summary>
+    internal static IReadOnlyList<Timetable.RoundPart> EveningStart(int length) => [new(0, WateringHours.MinutesPerDay, EveningWish + (length / 2))];
+
     private static IReadOnlyList<int> Fit(IReadOnlyList<Stretch> allowed, int length, IReadOnlyList<Part> parts)
     {
         var (chosen, earliest) = (new List<Part>(), new List<int>());

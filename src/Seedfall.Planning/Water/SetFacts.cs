@@ -27,4 +27,8 @@ internal sealed record SetFacts(
     double RunTimeMultiplier,
     double IntakeMmh,
     double StorageMm,
-    IReadOnlyList<Figure> Figures);
+    IReadOnlyList<Figure> Figures)
+{
+    /// <summary>Ids of the patches it waters.</summary>
+    internal IReadOnlyList<string> PatchIds { get; init; } = [];
+}

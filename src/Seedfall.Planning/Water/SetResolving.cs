@@ -82,6 +82,9 @@ internal sealed record SetResolving(IReadOnlyList<SetFacts> Sets, IReadOnlyList<
             multiplier,
             intake.MillimetersPerHour,
             storage.Millimeters,
-            SetFigures.For(set, key, rate, areaM2, wantedLpm, share, multiplier, intake, slopePercent, tap));
+            SetFigures.For(set, key, rate, areaM2, wantedLpm, share, multiplier, intake, slopePercent, tap))
+        {
+            PatchIds = [.. set.PatchIds.Distinct()],
+        };
     }
 }

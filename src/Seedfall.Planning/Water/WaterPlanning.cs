@@ -7,6 +7,7 @@ using Seedfall.Planning.Materials;
 using Seedfall.Planning.Plan;
 using Seedfall.Planning.Rules;
 using Seedfall.Planning.Timing;
+using Seedfall.Planning.Water.Timetable;
 
 namespace Seedfall.Planning.Water;
 
@@ -31,6 +32,35 @@ public static class WaterPlanning
         TradeTables tables,
         Choices? choices = null)
     {
+        var (tap, resolved, scene) = Resolve(lawn, patches, timing, weather, choices);
+        var fits = WaterFitting.Fit(scene);
+        IReadOnlyList<Assumption> assumptions = [.. tap.Assumption is { } noTap ? [noTap] : Array.Empty<Assumption>(), .. resolved.Assumptions, .. Assumptions(lawn, scene)];
+        var proof = Proof(lawn, tap, resolved, scene, fits, weather, assumed: tap.Assumption is not null || resolved.Assumptions.Count > 0);
+        return new Section<WaterProof>(proof, [], assumptions);
+    }
+
+    /// <summary>
+    /// Run by run timetables of the season's phases, sets together where the flow allows. Finer than <see cref="Prove"/>: every
+    /// opening and every move by hand is a trip, and soaking must find its place among the runs.
+    /// </summary>
+    /// <param name="lawn">The lawn.</param>
+    /// <param name="patches">The patches as the plan sees them; at least one with ground.</param>
+    /// <param name="timing">The season's timing.</param>
+    /// <param name="weather">Daily weather; only years before the season count.</param>
+    /// <param name="choices">The season's choices; null means the seedbed's watering is worked out.</param>
+    public static IReadOnlyList<PhaseTimetables> Timetables(
+        Lawn lawn,
+        IReadOnlyList<PatchSummary> patches,
+        SeasonTiming timing,
+        WeatherHistory weather,
+        Choices? choices = null)
+    {
+        var (tap, _, scene) = Resolve(lawn, patches, timing, weather, choices);
+        return [.. WaterFitting.Fit(scene).Select(fit => PhaseTimetable.Of(scene, fit, tap.Flow))];
+    }
+
+    private static (TapFacts Tap, SetResolving Resolved, WaterScene Scene) Resolve(Lawn lawn, IReadOnlyList<PatchSummary> patches, SeasonTiming timing, WeatherHistory weather, Choices? choices)
+    {
         if (!patches.Any(p => p.Area.Value > 0.0))
         {
             throw new ArgumentException("at least one patch with ground is needed", nameof(patches));
@@ -39,11 +69,7 @@ public static class WaterPlanning
         var texture = lawn.Soil?.Texture ?? SoilTexture.Loam;
         var tap = TapFacts.Of(lawn.Water);
         var resolved = SetResolving.Of(lawn, patches, tap, texture);
-        var scene = Scene(lawn, timing, weather, resolved, texture) with { Chosen = choices is null ? SeedbedChoice.None : SeedbedChoice.Of(choices) };
-        var fits = WaterFitting.Fit(scene);
-        IReadOnlyList<Assumption> assumptions = [.. tap.Assumption is { } noTap ? [noTap] : Array.Empty<Assumption>(), .. resolved.Assumptions, .. Assumptions(lawn, scene)];
-        var proof = Proof(lawn, tap, resolved, scene, fits, weather, assumed: tap.Assumption is not null || resolved.Assumptions.Count > 0);
-        return new Section<WaterProof>(proof, [], assumptions);
+        return (tap, resolved, Scene(lawn, timing, weather, resolved, texture) with { Chosen = choices is null ? SeedbedChoice.None : SeedbedChoice.Of(choices) });
     }
 
     private static WaterScene Scene(Lawn lawn, SeasonTiming timing, WeatherHistory weather, SetResolving resolved, SoilTexture texture)
