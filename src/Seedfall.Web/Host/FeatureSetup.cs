@@ -7,6 +7,7 @@ using Seedfall.Web.Features.Plan;
 using Seedfall.Web.Features.Site;
 using Seedfall.Web.Features.TakeAway;
 using Seedfall.Web.Features.TakeOn;
+using Seedfall.Web.Features.Timetable;
 using Seedfall.Web.Features.WalkOver;
 using Seedfall.Web.Features.Weather;
 
@@ -26,6 +27,7 @@ internal static class FeatureSetup
         builder.Services.AddSingleton<WeatherShelf>();
         builder.Services.AddSingleton<LogBook>();
         builder.Services.AddSingleton<PlanWork>();
+        builder.Services.AddSingleton<TimetableWork>();
         builder.Services.AddSingleton<SiteWork>();
         builder.Services.AddHttpClient<SoilSurvey>().ConfigurePrimaryHttpMessageHandler(SoilSurvey.Wire).RemoveAllLoggers();
         builder.Services.AddSingleton<PhotoFolder>();
