@@ -28,7 +28,7 @@ internal static class PhaseTimetable
         return new TimetableProblem
         {
             Taps = [.. Enumerable.Range(1, scene.Taps).Select(n => new TimetableTap($"tap {n}", tap))],
-            Sets = [.. fit.Runs.Select(run => Set(run, timed && !run.Set.Hand))],
+            Sets = [.. fit.Runs.Select(run => Set(run, timed && !run.Set.Hand, fit.Runs.Count(other => other.Set.Name == run.Set.Name) == 1))],
             Timers = timed ? [.. fit.Runs.Where(run => !run.Set.Hand).Select(run => new TimetableTimer(run.Set.Key, Ample, Ample))] : [],
             Rounds = fit.Need.Evening ? RoundPlacing.EveningStart(fit.RoundMinutes) : RoundPlacing.Starts(fit.Need.RoundsPerDay, fit.RoundMinutes),
             Allowed = [],
@@ -38,9 +38,9 @@ internal static class PhaseTimetable
         };
     }
 
-    private static TimetableSet Set(FittedRun run, bool timed) => new()
+    private static TimetableSet Set(FittedRun run, bool timed, bool namedAlone) => new()
     {
-        Name = $"{run.Set.Key} {run.Set.Name}",
+        Name = namedAlone ? run.Set.Name : $"{run.Set.Name} ({run.Set.Key})",
         PatchIds = run.Set.PatchIds,
         Flow = FlowRate.FromLitersPerMinute(run.Set.DrawLpm),
         CycleMinutes = run.Minutes / run.Cycles,

@@ -37,10 +37,18 @@ internal static class TimetableWords
     }
 
     public static string Run(TimetableRun run) => string.Create(
-        CultureInfo.InvariantCulture, $"{Name(run.Set)}{(run.Position > 1 ? $", position {run.Position}" : "")}{(run.Cycle > 1 ? $", cycle {run.Cycle}" : "")}");
+        CultureInfo.InvariantCulture, $"{run.Set}{(run.Position > 1 ? $", position {run.Position}" : "")}{(run.Cycle > 1 ? $", cycle {run.Cycle}" : "")}");
 
-    /// <summary>Sets are keyed "s1 Name" in a timetable; people know the name.</summary>
-    public static string Name(string set) => set.IndexOf(' ', StringComparison.Ordinal) is > 0 and var space ? set[(space + 1)..] : set;
+    /// <summary>A phase by its usual name, for a lawn whose season has no dates.</summary>
+    public static string Phase(string id) => id switch
+    {
+        "soak" => "Soak",
+        "seedbed" => "Seedbed to emergence",
+        "seedlings" => "Seedlings",
+        "weaning" => "Weaning",
+        "deep" => "Deep and seldom",
+        _ => id,
+    };
 
     private static string Count(int runs) => runs == 1 ? "one run" : string.Create(CultureInfo.InvariantCulture, $"{runs} runs");
 }
