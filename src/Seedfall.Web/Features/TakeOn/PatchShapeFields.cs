@@ -12,6 +12,9 @@ internal static class PatchShapeFields
     private const string Circle = "circle";
     private const string Triangle = "triangle";
     private const string Offsets = "offsets";
+    private const string Sides = "sides";
+    private const string Pieces = "pieces";
+    private const string Taped = "taped";
     private const string Typed = "typed";
     private const string Kept = "kept";
 
@@ -24,17 +27,22 @@ internal static class PatchShapeFields
     private static readonly QuantityField<Length> Height = Side("height", "Height");
     private static readonly QuantityField<Length> Step = Side("step", "Step between widths");
     private static readonly TextField Widths = new("widths", "Widths at each step") { Longest = 400, Hint = "In the same unit as the step, first and last included, for example 0 18 24 22 9." };
+    private static readonly IReadOnlyList<QuantityField<Length>> Three = [Side("side-1", "First side"), Side("side-2", "Second side"), Side("side-3", "Third side")];
+    private static readonly ChoiceField<bool> PiecesUnit = new("pieces.in", "Lengths in", [(true, "ft", "ft"), (false, "m", "m")]) { Blank = null };
+    private static readonly TextField Figure = new("pieces", "Pieces") { Longest = 600, Hint = $"Parted by semicolons; “less” takes one away, for example rectangle 60 40; half-circle 12; less circle 6. Pieces: {TapedText.PieceWords}." };
+    private static readonly QuantityField<Length> Line = Side("line", "Base line, from end A to end B");
+    private static readonly TextField Corners = new("corners", "Corners in order") { Longest = 600, Hint = "In the same unit: A or B for an end of the line, else left or right of it with the distances from A and from B, for example A; left 12 35; left 30 18; B." };
     private static readonly QuantityField<Area> Known = new("area", "Area", UnitChoices.Area, Area.Zero, Area.FromHectares(100.0)) { AboveLeast = true };
 
     /// <summary>True for shapes this page has no fields for: they can be kept as they are, or replaced.</summary>
-    public static bool OnlyKept(PatchShape? shape) => shape is not (null or PatchShape.Rectangle or PatchShape.Circle or PatchShape.Triangle or PatchShape.Offsets or PatchShape.Typed);
+    public static bool OnlyKept(PatchShape? shape) => shape is not (null or PatchShape.Rectangle or PatchShape.Circle or PatchShape.Triangle or PatchShape.Offsets or PatchShape.Sides or PatchShape.Taped or PatchShape.Typed) && !(shape is PatchShape.Pieces pieces && TapedText.CanSay(pieces.All));
 
     private static ChoiceField<char> Choice(PatchShape? before) =>
         new("shape", "Measured as", OnlyKept(before) ? [.. Shapes, ('o', Kept, before is PatchShape.Outline ? "Keep the outline as drawn" : "Keep the figure as measured")] : Shapes) { Required = true, Blank = null };
 
     private static IReadOnlyList<(char, string, string)> Shapes =>
     [
-        ('r', Rectangle, "Rectangle"), ('c', Circle, "Circle"), ('t', Triangle, "Triangle"), ('w', Offsets, "Widths along a line"), ('a', Typed, "Area already known"),
+        ('r', Rectangle, "Rectangle"), ('c', Circle, "Circle"), ('t', Triangle, "Triangle"), ('s', Sides, "Triangle by three sides"), ('w', Offsets, "Widths along a line"), ('p', Pieces, "Pieces added and taken away"), ('k', Taped, "Corners by two tapes"), ('a', Typed, "Area already known"),
     ];
 
     public static IReadOnlyList<FieldGroup> Groups(PatchShape? before) =>
@@ -43,18 +51,22 @@ internal static class PatchShapeFields
         new("Rectangle", [Long, Wide]) { When = Rectangle },
         new("Circle", [Across]) { When = Circle },
         new("Triangle", [Base, Height]) { When = Triangle },
+        new("Triangle by three sides", [.. Three]) { When = Sides },
+        new("Pieces added and taken away", [PiecesUnit, Figure]) { When = Pieces },
+        new("Corners by two tapes", [Line, Corners]) { When = Taped, Hint = "Lay a straight line anywhere, then tape from both its ends to every corner." },
         new("Widths along a line", [Step, Widths]) { When = Offsets, Hint = "Lay a line down the middle, measure the width across it at equal steps." },
         new("Area already known", [Known]) { When = Typed },
     ];
 
     public static void Fill(PatchShape? shape, Entries entries)
     {
-        foreach (var side in (QuantityField<Length>[])[Long, Wide, Across, Base, Height, Step])
+        foreach (var side in (QuantityField<Length>[])[Long, Wide, Across, Base, Height, Step, Line, .. Three])
         {
             side.Fill(entries, null);
         }
 
         Known.Fill(entries, null);
+        PiecesUnit.Fill(entries, entries.System == Engine.Workings.UnitSystem.UsCustomary);
         entries.Put("shape", Rectangle);
         switch (shape)
         {
@@ -70,6 +82,23 @@ internal static class PatchShapeFields
                 entries.Put("shape", Triangle);
                 Base.Fill(entries, t.Base);
                 Height.Fill(entries, t.Height);
+                break;
+            case PatchShape.Sides s:
+                entries.Put("shape", Sides);
+                foreach (var (field, side) in Three.Zip([s.First, s.Second, s.Third]))
+                {
+                    field.Fill(entries, side);
+                }
+
+                break;
+            case PatchShape.Pieces p when TapedText.CanSay(p.All):
+                entries.Put("shape", Pieces);
+                Figure.Fill(entries, TapedText.Write(p.All, PieceUnit(entries).In));
+                break;
+            case PatchShape.Taped k:
+                entries.Put("shape", Taped);
+                Line.Fill(entries, k.Base);
+                Corners.Fill(entries, TapedText.Write(k, Unit(entries, Line).In));
                 break;
             case PatchShape.Offsets o:
                 entries.Put("shape", Offsets);
@@ -92,6 +121,9 @@ internal static class PatchShapeFields
         'r' => Pair(Long, Wide, entries) is var (l, w) ? new PatchShape.Rectangle(l, w) : null,
         'c' => Needed(Across, entries) is { } d ? new PatchShape.Circle(d) : null,
         't' => Pair(Base, Height, entries) is var (b, h) ? new PatchShape.Triangle(b, h) : null,
+        's' => Three.Select(side => Needed(side, entries)).ToArray() is [{ } a, { } b, { } c] ? new PatchShape.Sides(a, b, c) : null,
+        'p' => ReadPieces(entries),
+        'k' => ReadTaped(entries),
         'w' => (Needed(Step, entries), ReadWidths(entries)) is ({ } s, { } all) ? new PatchShape.Offsets(s, all) : null,
         'a' => (Known with { Required = true }).Read(entries) is { } a ? new PatchShape.Typed(a) : null,
         'o' => before,
@@ -102,6 +134,33 @@ internal static class PatchShapeFields
         (Needed(first, entries), Needed(second, entries)) is ({ } a, { } b) ? (a, b) : null;
 
     private static Length? Needed(QuantityField<Length> field, Entries entries) => (field with { Required = true }).Read(entries);
+
+    private static PatchShape.Pieces? ReadPieces(Entries entries)
+    {
+        var (pieces, problem) = TapedText.Pieces(entries.Text(Figure.Name), PieceUnit(entries).From);
+        if (problem is not null)
+        {
+            entries.Wrong(Figure.Name, $"{Figure.Label}: {problem}");
+        }
+
+        return pieces is null ? null : new PatchShape.Pieces(pieces);
+    }
+
+    private static PatchShape.Taped? ReadTaped(Entries entries)
+    {
+        if (Needed(Line, entries) is not { } line)
+        {
+            return null;
+        }
+
+        var (corners, problem) = TapedText.Corners(entries.Text(Corners.Name), line, Unit(entries, Line).From);
+        if (problem is not null)
+        {
+            entries.Wrong(Corners.Name, $"{Corners.Label}: {problem}");
+        }
+
+        return corners is null ? null : new PatchShape.Taped(line, corners);
+    }
 
     private static IReadOnlyList<Length>? ReadWidths(Entries entries)
     {
@@ -128,8 +187,13 @@ internal static class PatchShapeFields
         return widths;
     }
 
-    private static UnitChoice<Length> Unit(Entries entries) =>
-        UnitChoices.Distance.FirstOrDefault(u => u.Key == entries.Text(Step.UnitName)) ?? UnitChoices.Distance[0];
+    private static UnitChoice<Length> Unit(Entries entries) => Unit(entries, Step);
+
+    private static UnitChoice<Length> Unit(Entries entries, QuantityField<Length> field) =>
+        UnitChoices.Distance.FirstOrDefault(u => u.Key == entries.Text(field.UnitName)) ?? UnitChoices.Distance[0];
+
+    private static UnitChoice<Length> PieceUnit(Entries entries) =>
+        UnitChoices.Distance.FirstOrDefault(u => u.Key == entries.Text(PiecesUnit.Name)) ?? UnitChoices.Distance[0];
 
     private static QuantityField<Length> Side(string name, string label) => new(name, label, UnitChoices.Distance, Length.Zero, Longest) { AboveLeast = true };
 }

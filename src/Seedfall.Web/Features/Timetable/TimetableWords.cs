@@ -1,6 +1,6 @@
 using System.Globalization;
-using Seedfall.Exchange.Paper;
 using Seedfall.Engine.Workings;
+using Seedfall.Exchange.Paper;
 using Seedfall.Planning.Water;
 using Seedfall.Planning.Water.Timetable;
 
