@@ -7,6 +7,7 @@ using Seedfall.Web.Features.Site;
 using Seedfall.Web.Features.TakeAway;
 using Seedfall.Web.Features.TakeOn;
 using Seedfall.Web.Features.WalkOver;
+using Seedfall.Web.Features.Water;
 using Seedfall.Web.Features.Weather;
 using Seedfall.Web.Host;
 
@@ -28,6 +29,7 @@ app.MapDrawing();
 app.MapWeather();
 app.MapSite();
 app.MapPlan();
+app.MapWater();
 app.MapLog();
 app.MapPhotos();
 app.MapTakeAway();

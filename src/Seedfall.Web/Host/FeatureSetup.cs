@@ -8,6 +8,7 @@ using Seedfall.Web.Features.Site;
 using Seedfall.Web.Features.TakeAway;
 using Seedfall.Web.Features.TakeOn;
 using Seedfall.Web.Features.WalkOver;
+using Seedfall.Web.Features.Water;
 using Seedfall.Web.Features.Weather;
 
 namespace Seedfall.Web.Host;
@@ -26,6 +27,7 @@ internal static class FeatureSetup
         builder.Services.AddSingleton<WeatherShelf>();
         builder.Services.AddSingleton<LogBook>();
         builder.Services.AddSingleton<PlanWork>();
+        builder.Services.AddSingleton<WaterWork>();
         builder.Services.AddSingleton<SiteWork>();
         builder.Services.AddHttpClient<SoilSurvey>().ConfigurePrimaryHttpMessageHandler(SoilSurvey.Wire).RemoveAllLoggers();
         builder.Services.AddSingleton<PhotoFolder>();
