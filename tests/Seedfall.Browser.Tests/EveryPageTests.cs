@@ -78,6 +78,25 @@ public sealed class EveryPageTests(RunningApp app)
         window.NoFaults();
     }
 
+    [Theory]
+    [InlineData("phone")]
+    [InlineData("desk")]
+    public async Task Watering_of_lawns_under_way(string size)
+    {
+        await using var window = await Window.Open(app, size);
+        foreach (var (lawn, number) in (await Lawns(window)).Skip(1).Select((l, i) => (l, i + 1)))
+        {
+            await window.Go(lawn + "/log/write/seeded");
+            await window.Page.GetByLabel("Day", new() { Exact = false }).First.FillAsync("2026-08-10");
+            await window.Page.Locator("form.leaf button").ClickAsync();
+            await window.Page.WaitForURLAsync("**/log");
+            await Look(window, lawn + "/water", $"water-{number}");
+            await Look(window, lawn + "/water/tap.html", $"water-tap-{number}");
+        }
+
+        window.NoFaults();
+    }
+
     private static async Task Look(Window window, string path, string name)
     {
         await window.Go(path);

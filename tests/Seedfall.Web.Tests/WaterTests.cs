@@ -99,6 +99,7 @@ public sealed class WaterTests : IDisposable
 
         var words = App.Words(await _app.Get(lawn + "/water"));
         Assert.Matches("The ground at the seed has been dry for [0-9]+ hours. .*(W|w)ater now", words);
+        Assert.Contains("It is dry at the seed now.", words, StringComparison.Ordinal);
     }
 
     [Fact]
