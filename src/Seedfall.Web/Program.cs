@@ -8,6 +8,7 @@ using Seedfall.Web.Features.TakeAway;
 using Seedfall.Web.Features.TakeOn;
 using Seedfall.Web.Features.Timetable;
 using Seedfall.Web.Features.WalkOver;
+using Seedfall.Web.Features.Water;
 using Seedfall.Web.Features.Weather;
 using Seedfall.Web.Host;
 
@@ -29,6 +30,7 @@ app.MapDrawing();
 app.MapWeather();
 app.MapSite();
 app.MapPlan();
+app.MapWater();
 app.MapLog();
 app.MapTimetable();
 app.MapPhotos();

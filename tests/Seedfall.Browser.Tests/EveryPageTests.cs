@@ -9,7 +9,7 @@ public sealed class EveryPageTests(RunningApp app)
 
     private static readonly string[] OfALawn =
     [
-        "", "/notes", "/draw", "/walk-over", "/site", "/timetable", "/photos", "/photos/new", "/weather", "/take-away", "/remove", "/log", "/log/write/reading", "/log/write/cover", "/notes/place", "/notes/patches/1", "/notes/patches/new", "/notes/soil", "/notes/sprayed/new", "/notes/tap", "/notes/sets/1",
+        "", "/notes", "/draw", "/walk-over", "/site", "/water", "/timetable", "/photos", "/photos/new", "/weather", "/take-away", "/remove", "/log", "/log/write/reading", "/log/write/cover", "/log/write/watered", "/log/write/finger", "/notes/place", "/notes/patches/1", "/notes/patches/new", "/notes/soil", "/notes/sprayed/new", "/notes/tap", "/notes/sets/1",
         "/notes/hours/new", "/notes/equipment", "/notes/seed/new", "/notes/starter", "/notes/late-feed", "/notes/pre-emergent", "/notes/partners/new", "/notes/cover", "/notes/prices", "/notes/rules",
     ];
 
@@ -75,6 +75,25 @@ public sealed class EveryPageTests(RunningApp app)
         await window.Page.GotoAsync(lawn + "?seedDown=never");
         await window.Picture("what-if-refused");
         await window.NothingBars();
+        window.NoFaults();
+    }
+
+    [Theory]
+    [InlineData("phone")]
+    [InlineData("desk")]
+    public async Task Watering_of_lawns_under_way(string size)
+    {
+        await using var window = await Window.Open(app, size);
+        foreach (var (lawn, number) in (await Lawns(window)).Skip(1).Select((l, i) => (l, i + 1)))
+        {
+            await window.Go(lawn + "/log/write/seeded");
+            await window.Page.GetByLabel("Day", new() { Exact = false }).First.FillAsync("2026-08-10");
+            await window.Page.Locator("form.leaf button").ClickAsync();
+            await window.Page.WaitForURLAsync("**/log");
+            await Look(window, lawn + "/water", $"water-{number}");
+            await Look(window, lawn + "/water/tap.html", $"water-tap-{number}");
+        }
+
         window.NoFaults();
     }
 

@@ -4,6 +4,7 @@ using Microsoft.Extensions.DependencyInjection;
 using Microsoft.Extensions.Logging.Abstractions;
 using Seedfall.Engine.Workings;
 using Seedfall.Planning.Plan;
+using Seedfall.Planning.Water;
 
 namespace Seedfall.Exchange.Paper;
 
@@ -30,6 +31,18 @@ public static class PaperHtml
         {
             [nameof(Paper.Handout.Plan)] = plan,
             [nameof(Paper.Handout.First)] = first,
+        });
+    }
+
+    /// <summary>Today's and the week's watering, to tape to the tap.</summary>
+    public static Task<string> Tap(string lawnName, LawnWatering watering, PaperSize size = PaperSize.Letter, UnitSystem first = UnitSystem.UsCustomary)
+    {
+        ArgumentNullException.ThrowIfNull(watering);
+        return Page($"Watering: {lawnName}", size, typeof(TapWeek), new()
+        {
+            [nameof(TapWeek.LawnName)] = lawnName,
+            [nameof(TapWeek.Watering)] = watering,
+            [nameof(TapWeek.First)] = first,
         });
     }
 

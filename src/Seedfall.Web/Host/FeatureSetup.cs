@@ -9,6 +9,7 @@ using Seedfall.Web.Features.TakeAway;
 using Seedfall.Web.Features.TakeOn;
 using Seedfall.Web.Features.Timetable;
 using Seedfall.Web.Features.WalkOver;
+using Seedfall.Web.Features.Water;
 using Seedfall.Web.Features.Weather;
 
 namespace Seedfall.Web.Host;
@@ -28,6 +29,7 @@ internal static class FeatureSetup
         builder.Services.AddSingleton<LogBook>();
         builder.Services.AddSingleton<PlanWork>();
         builder.Services.AddSingleton<TimetableWork>();
+        builder.Services.AddSingleton<WaterWork>();
         builder.Services.AddSingleton<SiteWork>();
         builder.Services.AddHttpClient<SoilSurvey>().ConfigurePrimaryHttpMessageHandler(SoilSurvey.Wire).RemoveAllLoggers();
         builder.Services.AddSingleton<PhotoFolder>();

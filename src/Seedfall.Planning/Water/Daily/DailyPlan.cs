@@ -19,7 +19,8 @@ public sealed record DailyRound(TimeOnly Start, Figure Depth, IReadOnlyList<Dail
 /// <param name="Rounds">Rounds.</param>
 /// <param name="Depth">Water of them all.</param>
 /// <param name="Forecast">True where its weather is forecast, false where it is only usual.</param>
-public sealed record DailyOutlook(DateOnly Day, int Rounds, Figure Depth, bool Forecast);
+/// <param name="Timed">The rounds with their minutes.</param>
+public sealed record DailyOutlook(DateOnly Day, int Rounds, Figure Depth, bool Forecast, IReadOnlyList<DailyRound> Timed);
 
 /// <summary>What to water today, and why.</summary>
 /// <param name="Sentence">Today in one sentence.</param>

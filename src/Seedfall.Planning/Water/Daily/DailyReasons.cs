@@ -19,7 +19,7 @@ internal static class DailyReasons
         ];
         if (record.Bed.Copy().DriesAt(ahead, 24 * today, ahead.Hours, new Hold(Engine.Simulation.PatchConditions.DryMPa, false)) is { } dry)
         {
-            reasons.Add(string.Create(CultureInfo.InvariantCulture, $"Left alone it would be dry at the seed on {scene.Today.AddDays((dry / 24) - today):ddd, MMM d} at {dry % 24}:00."));
+            reasons.Add(dry <= 24 * today ? "It is dry at the seed now." : string.Create(CultureInfo.InvariantCulture, $"Left alone it would be dry at the seed on {scene.Today.AddDays((dry / 24) - today):ddd, MMM d} at {dry % 24}:00."));
         }
 
         if (givenMm.All(mm => mm <= 0.0) && known.Sky.DayRainMm(yesterday) > 0.0)

@@ -1,3 +1,4 @@
+using System.Globalization;
 using Seedfall.Engine.Units;
 using Seedfall.Engine.Workings;
 
@@ -9,14 +10,18 @@ internal static class DailyRounds
     private const double RoundUpGuard = 1e-9;
 
     /// <summary>One round per watered hour; minutes rounded up, so that no round brings less than it should.</summary>
-    internal static IReadOnlyList<DailyRound> Of(DailyScene scene, double[] givenMm)
+    /// <param name="scene">What is known.</param>
+    /// <param name="givenMm">Net depth by the hour of the day, mm.</param>
+    /// <param name="ahead">Days from today; 0 for today.</param>
+    internal static IReadOnlyList<DailyRound> Of(DailyScene scene, double[] givenMm, int ahead)
     {
+        var id = string.Create(CultureInfo.InvariantCulture, $"water.daily.{scene.PatchId}{(ahead == 0 ? "" : $".day-{ahead}")}");
         var rounds = new List<DailyRound>();
         for (var hour = 0; hour < givenMm.Length; hour++)
         {
             if (givenMm[hour] > 0.0)
             {
-                rounds.Add(Round(scene, hour, givenMm[hour], rounds.Count + 1));
+                rounds.Add(Round(scene, hour, givenMm[hour], $"{id}.round-{rounds.Count + 1}"));
             }
         }
 
@@ -26,11 +31,9 @@ internal static class DailyRounds
     /// <summary>Whole minutes that put a net depth on the driest quarter.</summary>
     internal static int Minutes(DailySet set, double depthMm) => (int)Math.Ceiling((60.0 * depthMm * set.RunTimeMultiplier / set.RateMmh) - RoundUpGuard);
 
-    private static DailyRound Round(DailyScene scene, int hour, double depthMm, int number)
-    {
-        var id = $"water.daily.{scene.PatchId}.round-{number}";
-        return new DailyRound(
-            new TimeOnly(hour, 0),
+    private static DailyRound Round(DailyScene scene, int hour, double depthMm, string id) =>
+        new(
+            scene.Clock.FirstOrDefault(start => start.Hour == hour, new TimeOnly(hour, 0)),
             new Figure($"{id}.depth", "Net depth", QuantityKind.Depth, depthMm, DailyFigures.Least("weather known to the end of yesterday")),
             [.. scene.Sets.Select((set, i) => new DailyRun(set.Name, new Figure($"{id}.set-{i + 1}.minutes", $"{set.Name}: minutes", QuantityKind.Minutes, Minutes(set, depthMm), new Working(
                 "t = 60 d RTM / PR, rounded up to whole minutes",
@@ -41,5 +44,4 @@ internal static class DailyRounds
                 ],
                 "definition of precipitation rate; run-time multiplier common practice, no source read",
                 Sureness.CommonPractice))))]);
-    }
 }

@@ -13,16 +13,20 @@ namespace Seedfall.Planning.Water;
 /// <param name="Name">Its name.</param>
 /// <param name="RateMmh">Rate on this tap, mm/h, above 0.</param>
 /// <param name="RunTimeMultiplier">Longer run for uneven watering, at least 1.</param>
-/// <param name="AreaM2">Ground it waters, m2.</param>
-public sealed record DailySet(string Name, double RateMmh, double RunTimeMultiplier, double AreaM2)
+/// <param name="AreaM2">Ground of the patch it waters, m2.</param>
+/// <param name="Positions">Places it is moved through in one round; 1 for fixed heads.</param>
+public sealed record DailySet(string Name, double RateMmh, double RunTimeMultiplier, double AreaM2, int Positions = 1)
 {
     /// <summary>The sets that water a patch, gaps filled as in the water proof.</summary>
     public static IReadOnlyList<DailySet> Of(Lawn lawn, IReadOnlyList<PatchSummary> patches, string patchId)
     {
         ArgumentNullException.ThrowIfNull(lawn);
         var sets = SetResolving.Of(lawn, patches, TapFacts.Of(lawn.Water), lawn.Soil?.Texture ?? Engine.Soil.SoilTexture.Loam).Sets;
-        var named = lawn.Water?.Sets.Where(s => s.PatchIds.Contains(patchId)).Select(s => s.Name).ToHashSet() ?? [];
-        return [.. sets.Where(s => named.Count == 0 || named.Contains(s.Name)).Select(s => new DailySet(s.Name, s.RateMmh, s.RunTimeMultiplier, s.AreaM2))];
+        var entered = lawn.Water?.Sets ?? [];
+        var named = entered.Where(s => s.PatchIds.Contains(patchId)).Select(s => s.Name).ToHashSet();
+        var mine = sets.Where(s => named.Count == 0 ? entered.All(e => e.Name != s.Name) : named.Contains(s.Name)).ToList();
+        var areaM2 = patches.First(p => p.Id == patchId).Area.Value / Math.Max(1, mine.Count);
+        return [.. mine.Select(s => new DailySet(s.Name, s.RateMmh, s.RunTimeMultiplier, areaM2, s.Positions))];
     }
 }
 
@@ -77,4 +81,8 @@ public sealed record DailyScene(
     DateOnly Today,
     WeatherHistory Weather,
     FieldLog Log,
-    decimal? PricePerThousandGallons = null);
+    decimal? PricePerThousandGallons = null)
+{
+    /// <summary>Minute of each start where it is not the full hour.</summary>
+    public IReadOnlyList<TimeOnly> Clock { get; init; } = [];
+}

@@ -37,7 +37,7 @@ internal static class DailyWarnings
                 Sureness.Computed));
         }
 
-        var soggy = WaterKnown.Mine<LogEntry.FingerTest>(scene).LastOrDefault() is { Felt: FingerFelt.Soggy } last && last.Day >= scene.Today.AddDays(-1);
+        var soggy = WaterKnown.Mine<LogEntry.FingerTest>(scene, scene.Today).LastOrDefault() is { Felt: FingerFelt.Soggy } last && last.Day >= scene.Today.AddDays(-1);
         if (record.TooWetHours >= LongWetHours || soggy)
         {
             var warm = scene.Weather.Day(scene.Today.AddDays(-1)) is WeatherDay day && day.AverageC >= SeedlingHazard.DampingOffC - 4.0;

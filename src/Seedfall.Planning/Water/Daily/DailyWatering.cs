@@ -31,12 +31,13 @@ public static class DailyWatering
         var expected = scene.Place.Expected ?? new ExpectedSky([Usual(scene)]);
         var ahead = expected.Ahead(known.Sky, known.Today, (known.Sky.Hours / 24) - known.Today, WeekDays + Settings.DaysAhead, 1.0).Thirstier(thirst.Factor);
         var week = Week(record.Bed.Copy(), ahead, known.Today, Limits(scene, phase, expected));
-        var rounds = DailyRounds.Of(scene, week[0].GivenMm);
+        IReadOnlyList<DailyOutlook> outlook = [.. week.Select((day, i) => Outlook(scene, known, i, day.GivenMm))];
+        var rounds = outlook[0].Timed;
         return new DailyPlan(
             Sentence(rounds),
             DailyReasons.Of(scene, known, thirst, record, ahead, week[0].GivenMm),
             rounds,
-            [.. week.Select((day, i) => Outlook(scene, known, i, day.GivenMm))],
+            outlook,
             DailyWarnings.Of(scene, known, record, ahead, week),
             DailyFigures.Of(scene, known, thirst, record, rounds),
             [.. Assumptions(scene, known)]);
@@ -105,7 +106,7 @@ public static class DailyWatering
             string.Create(CultureInfo.InvariantCulture, $"Water on {day:yyyy-MM-dd}"),
             QuantityKind.Depth,
             given.Sum(),
-            DailyFigures.Least(forecast ? "forecast weather" : "usual weather of the date, no rain")), forecast);
+            DailyFigures.Least(forecast ? "forecast weather" : "usual weather of the date, no rain")), forecast, DailyRounds.Of(scene, given, ahead));
     }
 
     private static IEnumerable<Assumption> Assumptions(DailyScene scene, WaterKnown known)

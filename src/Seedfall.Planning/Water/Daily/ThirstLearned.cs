@@ -31,7 +31,10 @@ internal sealed record ThirstLearned(double Factor, int Tests)
 
     internal static ThirstLearned Of(DailyScene scene, WaterKnown known)
     {
-        var tests = WaterKnown.Mine<LogEntry.FingerTest>(scene).Select(test => (Hour: WaterKnown.Hour(scene, test), Test: test)).ToList();
+        // A test of this morning, before the first round, found the ground as the night left it.
+        var morning = (24 * known.Today) + scene.Starts[0];
+        var tests = WaterKnown.Mine<LogEntry.FingerTest>(scene, scene.Today).Select(test => (Hour: WaterKnown.Hour(scene, test), Test: test))
+            .Where(test => test.Hour <= morning).Select(test => test with { Hour = Math.Min(test.Hour, (24 * known.Today) - 1) }).ToList();
         if (tests.Count == 0)
         {
             return new ThirstLearned(1.0, 0);

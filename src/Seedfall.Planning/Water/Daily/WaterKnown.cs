@@ -29,7 +29,7 @@ internal sealed record WaterKnown(BedWeather Sky, double[] GivenMm, int Today, b
         }
 
         var sky = BedWeather.Of(days, scene.Place.Place, scene.Place.Climate, SoilHeatConstants.Shipped);
-        foreach (var gauge in Mine<LogEntry.Rained>(scene))
+        foreach (var gauge in Mine<LogEntry.Rained>(scene, scene.Today))
         {
             Replace(sky.RainMm, Hour(scene, gauge), gauge.Caught.Millimeters, 24 * today);
         }
@@ -41,10 +41,10 @@ internal sealed record WaterKnown(BedWeather Sky, double[] GivenMm, int Today, b
     /// <summary>Hour of the season in which an entry was written.</summary>
     internal static int Hour(DailyScene scene, LogEntry entry) => (24 * (entry.Day.DayNumber - scene.Place.FirstDay.DayNumber)) + entry.At.Hour;
 
-    /// <summary>Entries of one kind for this patch or the whole lawn, from seed-down to the beginning of today.</summary>
-    internal static IEnumerable<T> Mine<T>(DailyScene scene)
+    /// <summary>Entries of one kind for this patch or the whole lawn, from seed-down to the beginning of today, or to another day.</summary>
+    internal static IEnumerable<T> Mine<T>(DailyScene scene, DateOnly? last = null)
         where T : LogEntry =>
-        scene.Log.During<T>(scene.SeedDown, scene.Today.AddDays(-1)).Where(e => e.PatchId is null || e.PatchId == scene.PatchId);
+        scene.Log.During<T>(scene.SeedDown, last ?? scene.Today.AddDays(-1)).Where(e => e.PatchId is null || e.PatchId == scene.PatchId);
 
     private static (double[] GivenMm, bool Assumed) Given(DailyScene scene, int today)
     {
@@ -68,11 +68,14 @@ internal sealed record WaterKnown(BedWeather Sky, double[] GivenMm, int Today, b
         return (given, watered.Count == 0 && today > down);
     }
 
-    /// <summary>Puts what a gauge caught in place of the 24 hours' rain before, in the same hours where it rained, else evenly.</summary>
+    /// <summary>
+    /// Puts what a gauge caught in place of the 24 hours' rain before, in the same hours where it rained, else evenly. What one read today
+    /// caught counts as fallen before today began, so that it is not watered again.
+    /// </summary>
     private static void Replace(double[] rain, int hour, double caughtMm, int end)
     {
         var last = Math.Min(hour, end - 1);
-        var hours = rain.AsSpan(Math.Max(0, last - 23)..(last + 1));
+        var hours = rain.AsSpan(Math.Clamp(hour - 23, 0, last)..(last + 1));
         var sum = 0.0;
         foreach (var mm in hours)
         {
