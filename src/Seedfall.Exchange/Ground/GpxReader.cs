@@ -9,7 +9,7 @@ namespace Seedfall.Exchange.Ground;
 /// GPX 1.0 and 1.1: tracks with times are walks, tracks without and routes are outlines; waypoints are passed over. The
 /// segments of a track follow each other.
 /// </summary>
-internal sealed class GpxReader(OutlineGather gather, XmlReader reader)
+internal sealed class GpxReader(OutlineGather gather, XmlReader reader) : XmlOutlineReader(reader)
 {
     /// <summary>Namespace of the accuracy Seedfall writes beside a fix, m.</summary>
     internal const string OwnNamespace = "urn:seedfall:gpx:1";
@@ -19,7 +19,6 @@ internal sealed class GpxReader(OutlineGather gather, XmlReader reader)
 
     private const string Own = "own:";
 
-    private readonly List<string> _open = [];
     private readonly List<TrackFix> _fixes = [];
     private string? _name;
     private Spot _start;
@@ -28,41 +27,18 @@ internal sealed class GpxReader(OutlineGather gather, XmlReader reader)
     private double? _dilution;
     private DateTimeOffset? _time;
 
-    internal void Read() => XmlWalk.Each(reader, Visit);
+    protected override string NameOf(XmlReader at) => at.NamespaceURI == OwnNamespace ? Own + at.LocalName : at.LocalName;
 
-    private void Visit()
-    {
-        switch (reader.NodeType)
-        {
-            case XmlNodeType.Element:
-                var empty = reader.IsEmptyElement;
-                _open.Add(reader.NamespaceURI == OwnNamespace ? Own + reader.LocalName : reader.LocalName);
-                Start(reader.LocalName);
-                if (empty)
-                {
-                    End();
-                }
-
-                break;
-            case XmlNodeType.EndElement:
-                End();
-                break;
-            case XmlNodeType.Text or XmlNodeType.CDATA:
-                Text(_open.Count > 1 ? _open[^2] : "");
-                break;
-        }
-    }
-
-    private void Start(string element)
+    protected override void Start(string element)
     {
         switch (element)
         {
             case "trk" or "rte":
                 _fixes.Clear();
-                (_name, _start) = (null, XmlWalk.At(reader));
+                (_name, _start) = (null, XmlWalk.At(Node));
                 break;
             case "trkpt" or "rtept":
-                var at = XmlWalk.At(reader);
+                var at = XmlWalk.At(Node);
                 _at = gather.Point(Degrees("lon", at), Degrees("lat", at), at);
                 (_accuracyM, _dilution, _time) = (null, null, null);
                 break;
@@ -74,21 +50,21 @@ internal sealed class GpxReader(OutlineGather gather, XmlReader reader)
 
     private double Degrees(string attribute, Spot at)
     {
-        var text = reader.GetAttribute(attribute) ?? throw new RefusedException(at, $"a point with {attribute}", "a point without it");
+        var text = Node.GetAttribute(attribute) ?? throw new RefusedException(at, $"a point with {attribute}", "a point without it");
         return Numbers.Finite(text) ?? throw new RefusedException(at, $"degrees as a number in {attribute}", $"\"{GeoJsonReader.Cut(text)}\"");
     }
 
-    private void Text(string parent)
+    protected override void Text(string parent)
     {
-        switch (_open[^1])
+        switch (Innermost)
         {
             case "name" when parent is "trk" or "rte":
-                _name = reader.Value;
+                _name = Node.Value;
                 break;
             case "time" when parent is "trkpt":
-                _time = DateTimeOffset.TryParse(reader.Value, CultureInfo.InvariantCulture, DateTimeStyles.AssumeUniversal | DateTimeStyles.AdjustToUniversal, out var time)
+                _time = DateTimeOffset.TryParse(Node.Value, CultureInfo.InvariantCulture, DateTimeStyles.AssumeUniversal | DateTimeStyles.AdjustToUniversal, out var time)
                     ? time
-                    : throw new RefusedException(XmlWalk.At(reader), "a time like 2026-08-20T14:03:11Z", $"\"{GeoJsonReader.Cut(reader.Value)}\"");
+                    : throw new RefusedException(XmlWalk.At(Node), "a time like 2026-08-20T14:03:11Z", $"\"{GeoJsonReader.Cut(Node.Value)}\"");
                 break;
             case "hdop" when parent is "trkpt":
                 _dilution = Positive();
@@ -99,14 +75,12 @@ internal sealed class GpxReader(OutlineGather gather, XmlReader reader)
         }
     }
 
-    private double Positive() => Numbers.Finite(reader.Value) is > 0.0 and var value
+    private double Positive() => Numbers.Finite(Node.Value) is > 0.0 and var value
         ? value
-        : throw new RefusedException(XmlWalk.At(reader), "a number above 0", $"\"{GeoJsonReader.Cut(reader.Value)}\"");
+        : throw new RefusedException(XmlWalk.At(Node), "a number above 0", $"\"{GeoJsonReader.Cut(Node.Value)}\"");
 
-    private void End()
+    protected override void End(string element)
     {
-        var element = _open[^1];
-        _open.RemoveAt(_open.Count - 1);
         switch (element)
         {
             case "trkpt" or "rtept" when _at is { } at:

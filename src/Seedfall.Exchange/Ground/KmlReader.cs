@@ -6,9 +6,8 @@ using Seedfall.Planning.Ground.Walks;
 namespace Seedfall.Exchange.Ground;
 
 /// <summary>KML 2.2: polygons with inner boundaries, lines and rings, tracks. Links are never followed; points are passed over.</summary>
-internal sealed class KmlReader(OutlineGather gather, XmlReader reader)
+internal sealed class KmlReader(OutlineGather gather, XmlReader reader) : XmlOutlineReader(reader)
 {
-    private readonly List<string> _open = [];
     private readonly KmlCoordinates _coordinates = new(gather);
     private readonly List<IReadOnlyList<GeoPoint>> _holes = [];
     private readonly List<DateTimeOffset> _whens = [];
@@ -17,32 +16,7 @@ internal sealed class KmlReader(OutlineGather gather, XmlReader reader)
     private string? _name;
     private Spot _start;
 
-    internal void Read() => XmlWalk.Each(reader, Visit);
-
-    private void Visit()
-    {
-        switch (reader.NodeType)
-        {
-            case XmlNodeType.Element:
-                var empty = reader.IsEmptyElement;
-                _open.Add(reader.LocalName);
-                Start(reader.LocalName);
-                if (empty)
-                {
-                    End();
-                }
-
-                break;
-            case XmlNodeType.EndElement:
-                End();
-                break;
-            case XmlNodeType.Text or XmlNodeType.CDATA:
-                Text(_open.Count > 1 ? _open[^2] : "");
-                break;
-        }
-    }
-
-    private void Start(string element)
+    protected override void Start(string element)
     {
         switch (element)
         {
@@ -50,11 +24,11 @@ internal sealed class KmlReader(OutlineGather gather, XmlReader reader)
                 _name = null;
                 break;
             case "Polygon":
-                (_outer, _start) = (null, XmlWalk.At(reader));
+                (_outer, _start) = (null, XmlWalk.At(Node));
                 _holes.Clear();
                 break;
             case "Track":
-                _start = XmlWalk.At(reader);
+                _start = XmlWalk.At(Node);
                 _whens.Clear();
                 _coords.Clear();
                 break;
@@ -67,20 +41,20 @@ internal sealed class KmlReader(OutlineGather gather, XmlReader reader)
         }
     }
 
-    private void Text(string parent)
+    protected override void Text(string parent)
     {
-        switch (_open[^1])
+        switch (Innermost)
         {
             case "name" when parent == "Placemark":
-                _name = reader.Value;
+                _name = Node.Value;
                 break;
             case "coordinates" when parent is "LinearRing" or "LineString":
                 Ring(parent);
                 break;
             case "when" when parent == "Track":
-                _whens.Add(DateTimeOffset.TryParse(reader.Value, CultureInfo.InvariantCulture, DateTimeStyles.AssumeUniversal | DateTimeStyles.AdjustToUniversal, out var time)
+                _whens.Add(DateTimeOffset.TryParse(Node.Value, CultureInfo.InvariantCulture, DateTimeStyles.AssumeUniversal | DateTimeStyles.AdjustToUniversal, out var time)
                     ? time
-                    : throw new RefusedException(XmlWalk.At(reader), "a time like 2026-08-20T14:03:11Z", $"\"{GeoJsonReader.Cut(reader.Value)}\""));
+                    : throw new RefusedException(XmlWalk.At(Node), "a time like 2026-08-20T14:03:11Z", $"\"{GeoJsonReader.Cut(Node.Value)}\""));
                 Most(_whens.Count);
                 break;
             case "coord" when parent == "Track":
@@ -91,16 +65,16 @@ internal sealed class KmlReader(OutlineGather gather, XmlReader reader)
 
     private void Ring(string parent)
     {
-        var at = XmlWalk.At(reader);
-        var points = _coordinates.Read(reader);
-        if (!_open.Contains("Polygon"))
+        var at = XmlWalk.At(Node);
+        var points = _coordinates.Read(Node);
+        if (!Within("Polygon"))
         {
             gather.Outline(_name, gather.Ring(points, parent == "LinearRing", at), [], at);
             return;
         }
 
         var ring = gather.Ring(points, closedByRule: true, at);
-        if (_open.Contains("innerBoundaryIs"))
+        if (Within("innerBoundaryIs"))
         {
             _holes.Add(ring);
             if (_holes.Count > OutlineLimits.MostHoles)
@@ -121,7 +95,7 @@ internal sealed class KmlReader(OutlineGather gather, XmlReader reader)
     /// <summary>A track's point has blanks where a tuple has commas.</summary>
     private void TrackPoint()
     {
-        var (at, text) = (XmlWalk.At(reader), reader.Value);
+        var (at, text) = (XmlWalk.At(Node), Node.Value);
         var parts = text.Length > OutlineLimits.MostTokenCharacters ? [] : text.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries);
         if (parts.Length is < 2 or > 3 || Numbers.Finite(parts[0]) is not { } longitude || Numbers.Finite(parts[1]) is not { } latitude)
         {
@@ -135,14 +109,12 @@ internal sealed class KmlReader(OutlineGather gather, XmlReader reader)
     {
         if (count > OutlineLimits.MostPoints)
         {
-            throw new RefusedException(XmlWalk.At(reader), $"at most {OutlineLimits.MostPoints:N0} times", "more");
+            throw new RefusedException(XmlWalk.At(Node), $"at most {OutlineLimits.MostPoints:N0} times", "more");
         }
     }
 
-    private void End()
+    protected override void End(string element)
     {
-        var element = _open[^1];
-        _open.RemoveAt(_open.Count - 1);
         switch (element)
         {
             case "Polygon":
