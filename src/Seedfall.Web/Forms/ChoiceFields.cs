@@ -3,13 +3,16 @@ namespace Seedfall.Web.Forms;
 /// <summary>One answer offered.</summary>
 public sealed record Option(string Value, string Text);
 
-/// <summary>One answer out of several: radios up to six, a list beyond.</summary>
+/// <summary>One answer out of several: radios up to six or where all are to be seen, a list beyond.</summary>
 public abstract record ChoiceField(string Name, string Label) : Field(Name, Label)
 {
     public abstract IReadOnlyList<Option> Options { get; }
 
     /// <summary>Text of the blank answer; null where one must be chosen.</summary>
     public string? Blank { get; init; } = "Not known";
+
+    /// <summary>True where all answers should be seen at once however many there are.</summary>
+    public bool AllShown { get; init; }
 }
 
 /// <summary>A choice among named values.</summary>

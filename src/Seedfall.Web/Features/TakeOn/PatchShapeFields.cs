@@ -38,7 +38,7 @@ internal static class PatchShapeFields
     public static bool OnlyKept(PatchShape? shape) => shape is not (null or PatchShape.Rectangle or PatchShape.Circle or PatchShape.Triangle or PatchShape.Offsets or PatchShape.Sides or PatchShape.Taped or PatchShape.Typed) && !(shape is PatchShape.Pieces pieces && TapedText.CanSay(pieces.All));
 
     private static ChoiceField<char> Choice(PatchShape? before) =>
-        new("shape", "Measured as", OnlyKept(before) ? [.. Shapes, ('o', Kept, before is PatchShape.Outline ? "Keep the outline as drawn" : "Keep the figure as measured")] : Shapes) { Required = true, Blank = null };
+        new("shape", "Measured as", OnlyKept(before) ? [.. Shapes, ('o', Kept, before is PatchShape.Outline ? "Keep the outline as drawn" : "Keep the figure as measured")] : Shapes) { Required = true, Blank = null, AllShown = true };
 
     private static IReadOnlyList<(char, string, string)> Shapes =>
     [
