@@ -1,3 +1,4 @@
+using Seedfall.Web.Features.Coverage;
 using Seedfall.Web.Features.Drawing;
 using Seedfall.Web.Features.Lawns;
 using Seedfall.Web.Features.Log;
@@ -31,6 +32,7 @@ app.MapSite();
 app.MapPlan();
 app.MapLog();
 app.MapTimetable();
+app.MapCoverage();
 app.MapPhotos();
 app.MapTakeAway();
 return app.OpenAndRun();

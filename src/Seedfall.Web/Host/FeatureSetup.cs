@@ -1,4 +1,5 @@
 using Seedfall.Exchange.Catalog;
+using Seedfall.Web.Features.Coverage;
 using Seedfall.Web.Features.Drawing;
 using Seedfall.Web.Features.Lawns;
 using Seedfall.Web.Features.Log;
@@ -28,6 +29,7 @@ internal static class FeatureSetup
         builder.Services.AddSingleton<LogBook>();
         builder.Services.AddSingleton<PlanWork>();
         builder.Services.AddSingleton<TimetableWork>();
+        builder.Services.AddSingleton<PlacesWork>();
         builder.Services.AddSingleton<SiteWork>();
         builder.Services.AddHttpClient<SoilSurvey>().ConfigurePrimaryHttpMessageHandler(SoilSurvey.Wire).RemoveAllLoggers();
         builder.Services.AddSingleton<PhotoFolder>();
