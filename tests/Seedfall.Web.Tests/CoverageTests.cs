@@ -1,6 +1,8 @@
 using System.Globalization;
 using System.Net;
+using System.Text;
 using System.Text.Json;
+using System.Text.Json.Nodes;
 using System.Text.RegularExpressions;
 
 namespace Seedfall.Web.Tests;
@@ -115,7 +117,47 @@ public sealed class CoverageTests : IDisposable
         Assert.Equal(HttpStatusCode.UnprocessableEntity, (await _app.Client.GetAsync(lawn + "/coverage/places?radius=500&patch=1")).StatusCode);
     }
 
+    [Fact]
+    public async Task A_moved_sprinkler_given_one_place_more_is_moved_once_more()
+    {
+        var lawn = await Drawn();
+        await Corners(lawn);
+        Assert.Equal(1, Positions(await Document(lawn)));
+        var file = JsonNode.Parse(await _app.Get(lawn + "/lawn.json"))!;
+        file["water"]!["sets"]![0]!["positions"] = 4;
+        lawn = await FromFile(file);
+        await Head(lawn, "1/new", 30, 20);
+        Assert.Equal(5, Positions(await Document(lawn)));
+        var words = App.Words(await _app.Get(lawn + "/coverage"));
+        Assert.Contains("in still air once each place has run an hour", words, StringComparison.Ordinal);
+
+        static int Positions(JsonElement document) => document.GetProperty("water").GetProperty("sets")[0].TryGetProperty("positions", out var positions) ? positions.GetInt32() : 1;
+    }
+
+    [Fact]
+    public async Task A_page_of_a_hundred_heads_and_beds_stays_under_a_hundred_kilobytes()
+    {
+        var file = JsonNode.Parse(await _app.Get(await Drawn() + "/lawn.json"))!;
+        JsonArray Point(double east, double north) => [east, north];
+        JsonArray Box(double west, double south, double side) => [Point(west, south), Point(west + side, south), Point(west + side, south + side), Point(west, south + side)];
+        file["patches"]![0]!["shape"]!["outline"]!["ring"] = Box(0, 0, 95);
+        file["patches"]![0]!["shape"]!["outline"]!.AsObject().Remove("holes");
+        file["sheet"]!["boundary"] = Box(0, 0, 95);
+        file["sheet"]!["features"] = new JsonArray([.. Enumerable.Range(0, 50).Select(i => new JsonObject { ["name"] = $"Bed {i}", ["kind"] = "bed", ["ring"] = Box(3 + (9 * (i % 10)), 100 + (9 * (i / 10)), 6) })]);
+        file["water"]!["sets"]![0]!["heads"] = new JsonArray([.. Enumerable.Range(0, 100).Select(i => new JsonObject { ["at"] = Point(5 + (9.5 * (i % 10)), 5 + (9.5 * (i / 10))), ["radius"] = "5.5 m", ["flow"] = "8 L/min", ["profile"] = "triangular" })]);
+        var page = await _app.Get(await FromFile(file) + "/coverage");
+        Assert.Equal(100, Regex.Count(page, "class=\"depth-head\""));
+        Assert.InRange(Encoding.UTF8.GetByteCount(page), 30_000, 100_000);
+    }
+
     public void Dispose() => _app.Dispose();
+
+    private async Task<string> FromFile(JsonNode lawn)
+    {
+        var answer = await _app.Upload("/lawns/from-file", [("lawn.json", Encoding.UTF8.GetBytes(lawn.ToJsonString()))]);
+        Assert.True(answer.Status == HttpStatusCode.Found, App.Words(answer.Body));
+        return Regex.Match(answer.Location!, "^/lawns/[^/]+").Value;
+    }
 
     /// <summary>A lawn drawn in feet with a drive along its east side and one set without heads.</summary>
     private async Task<string> Drawn()

@@ -24,6 +24,11 @@ public sealed record CoverageView(StoredLawn Stored, CoverageAsk Ask, IReadOnlyL
 
     public SprinklerSet? Set => Ask.Set is { } number ? Sets[number - 1] : null;
 
+    /// <summary>What runs one after another and is added up: the places of a moved sprinkler, several sets; null where all heads run together.</summary>
+    public string? Added => Placed.Any(s => s.Positions > 1) ? "place" : Placed.Count > 1 ? "set" : null;
+
+    private IReadOnlyList<SprinklerSet> Placed => Set is { } only ? [only] : [.. Sets.Where(s => s.Heads.Count > 0)];
+
     /// <summary>Null where the set asked for does not exist.</summary>
     public static CoverageView? Of(StoredLawn stored, CoverageAsk ask)
     {

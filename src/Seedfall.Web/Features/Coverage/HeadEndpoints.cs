@@ -22,9 +22,14 @@ internal static class HeadEndpoints
     internal static RazorComponentResult<PlainPage> NoSuchHead() =>
         Page.Plain(StatusCodes.Status404NotFound, "No such head", "There is no such sprinkler set or head in this lawn’s notes. It may have been removed.");
 
-    /// <summary>The lawn with other heads in one set.</summary>
-    internal static Lawn With(Lawn lawn, int set, IReadOnlyList<CoverageHead> heads) =>
-        lawn with { Water = lawn.Water! with { Sets = [.. lawn.Water.Sets.Select((s, i) => i == set - 1 ? s with { Heads = heads } : s)] } };
+    /// <summary>The lawn with other heads in one set; a sprinkler moved through just these places is moved through the new ones.</summary>
+    private static Lawn With(Lawn lawn, int set, IReadOnlyList<CoverageHead> heads) => lawn with
+    {
+        Water = lawn.Water! with
+        {
+            Sets = [.. lawn.Water.Sets.Select((s, i) => i != set - 1 ? s : s with { Heads = heads, Positions = s.Positions > 1 && s.Positions == s.Heads.Count ? Math.Max(1, heads.Count) : s.Positions })],
+        },
+    };
 
     /// <summary>What the rules say of it, as sentences that name the head.</summary>
     internal static string Sentence(LawnProblem problem) => problem.Path.EndsWith(".at", StringComparison.Ordinal)

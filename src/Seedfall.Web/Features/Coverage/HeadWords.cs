@@ -30,14 +30,15 @@ internal static class HeadWords
             return $"{who}: no water lands on {where} {view.Ask.WindWords}.";
         }
 
-        var rate = FigureText.Show(QuantityKind.PrecipitationRate, result.MeanRate.MillimetersPerHour, system);
+        var rate = FigureText.Show(view.Added is null ? QuantityKind.PrecipitationRate : QuantityKind.Depth, result.MeanRate.MillimetersPerHour, system);
+        var after = view.Added switch { null => "", "place" => " once each place has run an hour", _ => " once each set has run an hour" };
         var driest = Value(result, "water.coverage.driest");
         var longer = Value(result, "water.coverage.scheduling") is { } scheduling
             ? string.Create(CultureInfo.InvariantCulture, $"so runs must be {scheduling:0.0} times as long as the mean asks")
             : "and stays dry however long it runs";
         var over = result.Figures.Where(f => f.Id.StartsWith("water.coverage.over-", StringComparison.Ordinal)).OrderByDescending(f => f.Value).FirstOrDefault(f => f.Value >= 0.01);
         var waste = over is null ? "" : $" {Lower(over.Label, FigureText.Show(over, system).ToString())}";
-        return $"{who}: {rate} on average over {where} {view.Ask.WindWords}; the driest place gets {FigureText.Show(QuantityKind.Share, driest ?? 0.0, system)} of that, {longer}.{waste}";
+        return $"{who}: {rate} on average over {where} {view.Ask.WindWords}{after}; the driest place gets {FigureText.Show(QuantityKind.Share, driest ?? 0.0, system)} of that, {longer}.{waste}";
     }
 
     public static double? Value(CoverageResult result, string id) => result.Figures.FirstOrDefault(f => f.Id == id)?.Value;
