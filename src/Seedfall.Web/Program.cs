@@ -1,3 +1,4 @@
+using Seedfall.Web.Features.Coverage;
 using Seedfall.Web.Features.Drawing;
 using Seedfall.Web.Features.Lawns;
 using Seedfall.Web.Features.Log;
@@ -33,6 +34,7 @@ app.MapPlan();
 app.MapWater();
 app.MapLog();
 app.MapTimetable();
+app.MapCoverage();
 app.MapPhotos();
 app.MapTakeAway();
 return app.OpenAndRun();

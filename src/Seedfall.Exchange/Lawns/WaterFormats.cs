@@ -5,6 +5,7 @@ using Seedfall.Engine.Units;
 using Seedfall.Exchange.Json;
 using Seedfall.Exchange.Units;
 using Seedfall.Planning.Water;
+using Seedfall.Planning.Water.Coverage;
 
 namespace Seedfall.Exchange.Lawns;
 
@@ -70,6 +71,7 @@ internal sealed class SprinklerSetFormat : ObjectFormat<SprinklerSet>
     private readonly Field<SprinklerSet, CatchCanTest> _cans;
     private readonly Field<SprinklerSet, FlowRate?> _flow;
     private readonly Field<SprinklerSet, int> _positions;
+    private readonly Field<SprinklerSet, IReadOnlyList<CoverageHead>> _heads;
 
     private SprinklerSetFormat()
         : base("sprinklerSet")
@@ -81,6 +83,7 @@ internal sealed class SprinklerSetFormat : ObjectFormat<SprinklerSet>
         _cans = Optional("cans", CansFormat.One, s => s.Cans, "Catch-can readings.");
         _flow = Optional("flow", Quantities.Flow.Format, s => s.Flow, "What the set draws while it runs.");
         _positions = Usual("positions", Scalars.Whole(1, 100), s => s.Positions, 1, "Positions a hose-end sprinkler is moved through in one round.");
+        _heads = List("heads", HeadFormat.One, s => s.Heads, "Where its heads stand on the sheet, or where a moved sprinkler is set down.");
     }
 
     protected override SprinklerSet Build(FieldValues v) => new()
@@ -92,6 +95,7 @@ internal sealed class SprinklerSetFormat : ObjectFormat<SprinklerSet>
         Cans = v.Get(_cans),
         Flow = v.Get(_flow),
         Positions = v.Get(_positions),
+        Heads = v.Get(_heads),
     };
 }
 

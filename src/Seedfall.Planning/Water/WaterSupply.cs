@@ -1,4 +1,5 @@
 using Seedfall.Engine.Units;
+using Seedfall.Planning.Water.Coverage;
 
 namespace Seedfall.Planning.Water;
 
@@ -44,6 +45,9 @@ public sealed record SprinklerSet
 
     /// <summary>Positions the sprinkler is moved through by hand to cover its patches in one round; 1 for fixed heads.</summary>
     public int Positions { get; init; } = 1;
+
+    /// <summary>Where its heads stand on the lawn's sheet; for a sprinkler moved by hand, the places it is set down at. Empty where not placed.</summary>
+    public IReadOnlyList<CoverageHead> Heads { get; init; } = [];
 }
 
 /// <summary>Days of the week as flags.</summary>

@@ -1,4 +1,5 @@
 using Seedfall.Exchange.Catalog;
+using Seedfall.Web.Features.Coverage;
 using Seedfall.Web.Features.Drawing;
 using Seedfall.Web.Features.Lawns;
 using Seedfall.Web.Features.Log;
@@ -30,6 +31,7 @@ internal static class FeatureSetup
         builder.Services.AddSingleton<PlanWork>();
         builder.Services.AddSingleton<TimetableWork>();
         builder.Services.AddSingleton<WaterWork>();
+        builder.Services.AddSingleton<PlacesWork>();
         builder.Services.AddSingleton<SiteWork>();
         builder.Services.AddHttpClient<SoilSurvey>().ConfigurePrimaryHttpMessageHandler(SoilSurvey.Wire).RemoveAllLoggers();
         builder.Services.AddSingleton<PhotoFolder>();

@@ -24,6 +24,8 @@ internal sealed class AnyRecord(Random random)
         ["AspectDeg"] = (0.0, 360.0),
         ["FromDeg"] = (0.0, 360.0),
         ["ToDeg"] = (0.0, 360.0),
+        ["ArcFromDeg"] = (0.0, 360.0),
+        ["ArcDeg"] = (1.0, 360.0),
         ["HeightAngleDeg"] = (0.0, 90.0),
         ["SlopePercent"] = (0.0, 200.0),
         ["Positions"] = (1.0, 100.0),

@@ -21,6 +21,7 @@ internal static class WaterRules
         for (var i = 0; i < water.Sets.Count; i++)
         {
             Set(water.Sets[i], $"water.sets[{i}]", patches, found);
+            HeadRules.Check(lawn, water.Sets[i], $"water.sets[{i}]", found);
         }
 
         for (var i = 0; i < water.Allowed.Count; i++)

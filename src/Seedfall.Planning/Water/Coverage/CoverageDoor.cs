@@ -31,8 +31,17 @@ internal static class CoverageDoor
             }
         }
 
-        Ring(ground.Patch.Ring, nameof(ground));
-        var ring = ground.Patch.Ring;
+        if (ground.Patches.Count == 0)
+        {
+            throw new ArgumentException("at least one patch is needed", nameof(ground));
+        }
+
+        foreach (var patch in ground.Patches)
+        {
+            Ring(patch.Ring, nameof(ground));
+        }
+
+        var ring = ground.Corners;
         for (var h = 0; h < heads.Count; h++)
         {
             var reachM = FarOff * heads[h].Throw.Meters;

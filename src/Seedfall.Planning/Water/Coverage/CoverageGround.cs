@@ -3,13 +3,22 @@ using Seedfall.Planning.Ground;
 namespace Seedfall.Planning.Water.Coverage;
 
 /// <summary>The ground water is meant for, and what lies about it.</summary>
-/// <param name="Patch">Outline of the patch; its holes are not watered on purpose.</param>
+/// <param name="Patches">Outlines of the patches, at least one; their holes are not watered on purpose.</param>
 /// <param name="Features">Paving, beds, buildings; where two overlap, the first counts.</param>
-public sealed record CoverageGround(PatchShape.Outline Patch, IReadOnlyList<CoverageFeature> Features)
+public sealed record CoverageGround(IReadOnlyList<PatchShape.Outline> Patches, IReadOnlyList<CoverageFeature> Features)
 {
+    /// <summary>One patch and what lies about it.</summary>
+    public CoverageGround(PatchShape.Outline patch, IReadOnlyList<CoverageFeature> features)
+        : this([patch], features)
+    {
+    }
+
     internal const int InPatch = -1;
 
     internal const int Elsewhere = -2;
+
+    /// <summary>All corners of the patches' outer rings.</summary>
+    internal IReadOnlyList<GroundPoint> Corners => [.. Patches.SelectMany(patch => patch.Ring)];
 
     /// <summary>Index of the feature a point lies on, <see cref="InPatch"/> or <see cref="Elsewhere"/>.</summary>
     internal int At(GroundPoint point)
@@ -22,7 +31,7 @@ public sealed record CoverageGround(PatchShape.Outline Patch, IReadOnlyList<Cove
             }
         }
 
-        return RingCrossing.Contains(Patch.Ring, point) && !Patch.Holes.Any(hole => RingCrossing.Contains(hole, point)) ? InPatch : Elsewhere;
+        return Patches.Any(patch => RingCrossing.Contains(patch.Ring, point) && !patch.Holes.Any(hole => RingCrossing.Contains(hole, point))) ? InPatch : Elsewhere;
     }
 }
 

@@ -60,7 +60,7 @@ public static class CoverageMapping
 
     private static (double West, double East, double South, double North) Bounds(IReadOnlyList<CoverageHead> heads, SprayPattern[] patterns, CoverageGround ground)
     {
-        var points = ground.Patch.Ring.Concat(heads.SelectMany((head, h) => (GroundPoint[])
+        var points = ground.Corners.Concat(heads.SelectMany((head, h) => (GroundPoint[])
         [
             new(head.At.EastM - patterns[h].ReachM, head.At.NorthM - patterns[h].ReachM),
             new(head.At.EastM + patterns[h].ReachM, head.At.NorthM + patterns[h].ReachM),

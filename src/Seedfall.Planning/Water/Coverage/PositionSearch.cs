@@ -46,7 +46,7 @@ public static class PositionSearch
             throw new ArgumentException("at least one arc is needed", nameof(sprinkler));
         }
 
-        CoverageDoor.Check([.. sprinkler.Arcs.Select(arc => Head(sprinkler, ground.Patch.Ring[0], arc))], ground);
+        CoverageDoor.Check([.. sprinkler.Arcs.Select(arc => Head(sprinkler, ground.Corners[0], arc))], ground);
         var cells = Points(ground, MostCells);
         if (cells.Count == 0)
         {
@@ -93,7 +93,7 @@ public static class PositionSearch
     /// <summary>Middles of the patch's cells on the finest whole-foot grid with no more than so many.</summary>
     private static IReadOnlyList<GroundPoint> Points(CoverageGround ground, int most)
     {
-        var ring = ground.Patch.Ring;
+        var ring = ground.Corners;
         var (westM, southM) = (ring.Min(p => p.EastM), ring.Min(p => p.NorthM));
         var (eastM, northM) = (ring.Max(p => p.EastM), ring.Max(p => p.NorthM));
         var areaM2 = (eastM - westM) * (northM - southM);

@@ -46,6 +46,15 @@ public sealed class CoverageTests
     }
 
     [Fact]
+    public void TwoHalvesTogetherAreTheWhole()
+    {
+        CoverageHead[] heads = [Head(1.0, 2.0, 6.0, new SprayProfile.Triangular())];
+        var whole = CoverageMapping.Of(heads, new CoverageGround(new PatchShape.Outline(Ring(-5.0, -5.0, 5.0, 5.0), []), []), SprayWind.Still);
+        var halves = CoverageMapping.Of(heads, new CoverageGround([new(Ring(-5.0, -5.0, 0.0, 5.0), []), new(Ring(0.0, -5.0, 5.0, 5.0), [])], []), SprayWind.Still);
+        Assert.Equal(whole.Figures.Select(f => f.Value), halves.Figures.Select(f => f.Value));
+    }
+
+    [Fact]
     public void WindMovesWaterDownwind()
     {
         var ground = new CoverageGround(Square(-20.0, 20.0), []);

@@ -72,6 +72,7 @@ internal sealed class SetsLeaf() : ListLeaf<SprinklerSet>("sets", "Sprinkler set
             Cans = ReadCans(entries),
             Flow = Flow.Read(entries),
             Positions = Positions.ReadWhole(entries) ?? 1,
+            Heads = before?.Heads ?? [],
         };
         return entries.Sound ? set : null;
     }
