@@ -1,6 +1,7 @@
 using Microsoft.AspNetCore.Mvc;
 using Seedfall.Exchange.Ground;
 using Seedfall.Web.Features.TakeOn;
+using Seedfall.Web.Forms;
 using Seedfall.Web.Layout;
 
 namespace Seedfall.Web.Features.Drawing;
@@ -58,9 +59,7 @@ internal static class DrawEndpoints
         var problem = "Choose one picture: JPEG, PNG, WebP or HEIC.";
         if (files.Count == 1 && files[0].Length > 0)
         {
-            using var bytes = new MemoryStream();
-            await files[0].CopyToAsync(bytes, http.RequestAborted);
-            problem = await shelf.Add(stored.Row, bytes.ToArray(), http.RequestAborted);
+            problem = await shelf.Add(stored.Row, await files[0].Bytes(http.RequestAborted), http.RequestAborted);
         }
 
         if (problem is null)
@@ -85,9 +84,7 @@ internal static class DrawEndpoints
             return Page.Of<DrawPage>(new { Open = open, FileProblems = (IReadOnlyList<string>)["Choose one file: GeoJSON, GPX, KML or KMZ."] }, StatusCodes.Status422UnprocessableEntity);
         }
 
-        using var bytes = new MemoryStream();
-        await form.Files[0].CopyToAsync(bytes, http.RequestAborted);
-        var (shown, problem) = DrawWork.Import(open, form, bytes.ToArray(), form.Files[0].FileName);
+        var (shown, problem) = DrawWork.Import(open, form, await form.Files[0].Bytes(http.RequestAborted), form.Files[0].FileName);
         return problem is null
             ? Page.Of<DrawPage>(new { Open = shown })
             : Page.Of<DrawPage>(new { Open = open, FileProblems = (IReadOnlyList<string>)[problem] }, StatusCodes.Status422UnprocessableEntity);

@@ -4,6 +4,7 @@ using Seedfall.Exchange.Lawns;
 using Seedfall.Web.Features.Drawing;
 using Seedfall.Web.Features.Photos;
 using Seedfall.Web.Features.TakeOn;
+using Seedfall.Web.Forms;
 using Seedfall.Web.Host;
 using Seedfall.Web.Layout;
 
@@ -44,9 +45,7 @@ internal static class LawnEndpoints
             return Refused("Choose one lawn.json file.");
         }
 
-        using var bytes = new MemoryStream();
-        await files[0].CopyToAsync(bytes, http.RequestAborted);
-        var read = LawnFile.Read(bytes.GetBuffer().AsSpan(0, (int)bytes.Length), files[0].FileName);
+        var read = LawnFile.Read(await files[0].Bytes(http.RequestAborted), files[0].FileName);
         if (!read.IsRead)
         {
             return Refused([.. read.Problems.Select(p => p.ToString())]);

@@ -101,7 +101,7 @@ internal static class PhotoEndpoints
             return await Spot(id, spot, [.. entries.Problems.Select(p => p.Message)], StatusCodes.Status422UnprocessableEntity, book, shelf, clock, http);
         }
 
-        var bytes = await Bytes(files[0], http.RequestAborted);
+        var bytes = await files[0].Bytes(http.RequestAborted);
         if (await measuring.InTurn(() => new Box<(Arrived? Arrived, Seedfall.Photos.Reading.PhotoProblem? Problem)>(PhotoMeasuring.Arrive(bytes, found.IsOverview)), http.RequestAborted) is not { } worked)
         {
             return Busy(http);
@@ -164,14 +164,6 @@ internal static class PhotoEndpoints
 
     /// <summary>The camera's day, unless its clock is plainly wrong.</summary>
     private static DateOnly Sensible(DateOnly? camera, DateOnly today) => camera is { Year: >= 2000 } day && day <= today.AddDays(1) ? day : today;
-
-    private static async Task<byte[]> Bytes(IFormFile file, CancellationToken cancellation)
-    {
-        var bytes = new byte[file.Length];
-        await using var stream = file.OpenReadStream();
-        await stream.ReadExactlyAsync(bytes, cancellation);
-        return bytes;
-    }
 }
 
 /// <summary>A result that is passed through the queue.</summary>
