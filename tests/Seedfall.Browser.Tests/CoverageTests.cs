@@ -45,16 +45,7 @@ public sealed class CoverageTests(RunningApp app)
     {
         await using var window = await Window.Open(app, "desk", script: false);
         var page = window.Page;
-        await page.GotoAsync("/lawns/new");
-        await page.GetByLabel("Name of the lawn").FillAsync(name);
-        await page.GetByLabel("Latitude", new() { Exact = false }).First.FillAsync("41.9");
-        await page.GetByLabel("Longitude", new() { Exact = false }).First.FillAsync("87.6");
-        await page.GetByLabel("Elevation above the sea", new() { Exact = false }).First.FillAsync("600");
-        await page.GetByLabel("Name of the patch").FillAsync("Front");
-        await page.GetByLabel("Turf-type tall fescue").CheckAsync();
-        await page.GetByRole(AriaRole.Radio, new() { Name = "Circle" }).CheckAsync();
-        await page.GetByLabel("Diameter", new() { Exact = true }).FillAsync("50");
-        await page.GetByRole(AriaRole.Button, new() { Name = "Take it on" }).ClickAsync();
+        await window.TakeOn(name);
         var lawn = new Uri(page.Url).AbsolutePath[..^"/notes".Length];
         await page.GotoAsync(lawn + "/coverage");
         await Assertions.Expect(page.GetByText("Nothing is drawn yet")).ToBeVisibleAsync();

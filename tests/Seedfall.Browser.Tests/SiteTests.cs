@@ -13,7 +13,7 @@ public sealed class SiteTests(RunningApp app)
     {
         await using var window = await Window.Open(app, size, script);
         var page = window.Page;
-        await TakeOn(page, $"Elder Row {size} {(script ? "with" : "without")} script");
+        await window.TakeOn($"Elder Row {size} {(script ? "with" : "without")} script");
         await page.GetByRole(AriaRole.Link, new() { Name = "Site", Exact = true }).ClickAsync();
         await Look(window, "site", script);
 
@@ -48,21 +48,6 @@ public sealed class SiteTests(RunningApp app)
         await Assertions.Expect(window.Page.GetByText("The lookup is off")).ToBeVisibleAsync();
         await Look(window, "site-soil-map", true);
         window.NoFaults();
-    }
-
-    private static async Task TakeOn(IPage page, string name)
-    {
-        await page.GotoAsync("/lawns/new");
-        await page.GetByLabel("Name of the lawn").FillAsync(name);
-        await page.GetByLabel("Latitude", new() { Exact = false }).First.FillAsync("41.9");
-        await page.GetByLabel("Longitude", new() { Exact = false }).First.FillAsync("87.6");
-        await page.GetByLabel("Elevation above the sea", new() { Exact = false }).First.FillAsync("600");
-        await page.GetByLabel("Name of the patch").FillAsync("Front");
-        await page.GetByLabel("Turf-type tall fescue").CheckAsync();
-        await page.GetByRole(AriaRole.Radio, new() { Name = "Circle" }).CheckAsync();
-        await page.GetByLabel("Diameter", new() { Exact = true }).FillAsync("50");
-        await page.GetByRole(AriaRole.Button, new() { Name = "Take it on" }).ClickAsync();
-        await Assertions.Expect(page.GetByRole(AriaRole.Heading, new() { Level = 1 })).ToHaveTextAsync(name);
     }
 
     private static async Task Obstacle(Window window, bool script)

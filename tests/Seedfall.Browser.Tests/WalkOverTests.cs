@@ -13,7 +13,7 @@ public sealed class WalkOverTests(RunningApp app)
     {
         await using var window = await Window.Open(app, size, script);
         var page = window.Page;
-        await TakeOn(window, $"Sorrel Row {size} {(script ? "with" : "without")} script");
+        await window.TakeOn($"Sorrel Row {size} {(script ? "with" : "without")} script");
         await page.GetByRole(AriaRole.Link, new() { Name = "Walk-over" }).ClickAsync();
         await Look(window, "walk-list", script);
         await page.GetByRole(AriaRole.Link, new() { Name = "Walk Front" }).ClickAsync();
@@ -126,21 +126,6 @@ public sealed class WalkOverTests(RunningApp app)
         await Assertions.Expect(page.Locator(".taken").First).ToContainTextAsync("The patch’s cause stands as grubs.");
         await page.GetByRole(AriaRole.Link, new() { Name = "Walk-over" }).ClickAsync();
         await Look(window, "walk-list-after", script);
-    }
-
-    private static async Task TakeOn(Window window, string name)
-    {
-        var page = window.Page;
-        await window.Go("/lawns/new");
-        await page.GetByLabel("Name of the lawn").FillAsync(name);
-        await page.GetByLabel("Latitude", new() { Exact = false }).First.FillAsync("41.9");
-        await page.GetByLabel("Longitude", new() { Exact = false }).First.FillAsync("87.6");
-        await page.GetByLabel("Elevation above the sea", new() { Exact = false }).First.FillAsync("600");
-        await page.GetByLabel("Name of the patch").FillAsync("Front");
-        await page.GetByLabel("Turf-type tall fescue").CheckAsync();
-        await page.GetByRole(AriaRole.Radio, new() { Name = "Circle" }).CheckAsync();
-        await page.GetByLabel("Diameter", new() { Exact = true }).FillAsync("50");
-        await page.GetByRole(AriaRole.Button, new() { Name = "Take it on" }).ClickAsync();
     }
 
     private static Task Next(IPage page, string button) => page.GetByRole(AriaRole.Button, new() { Name = button, Exact = true }).ClickAsync();

@@ -66,6 +66,23 @@ internal sealed class Window : IAsyncDisposable
         Assert.True(answer!.Ok, $"{path}: {answer.Status}");
     }
 
+    /// <summary>Takes on a lawn with one patch, a circle 50 ft across; its notes open.</summary>
+    public async Task TakeOn(string name)
+    {
+        var page = Page;
+        await Go("/lawns/new");
+        await page.GetByLabel("Name of the lawn").FillAsync(name);
+        await page.GetByLabel("Latitude", new() { Exact = false }).First.FillAsync("41.9");
+        await page.GetByLabel("Longitude", new() { Exact = false }).First.FillAsync("87.6");
+        await page.GetByLabel("Elevation above the sea", new() { Exact = false }).First.FillAsync("600");
+        await page.GetByLabel("Name of the patch").FillAsync("Front");
+        await page.GetByLabel("Turf-type tall fescue").CheckAsync();
+        await page.GetByRole(AriaRole.Radio, new() { Name = "Circle" }).CheckAsync();
+        await page.GetByLabel("Diameter", new() { Exact = true }).FillAsync("50");
+        await page.GetByRole(AriaRole.Button, new() { Name = "Take it on" }).ClickAsync();
+        await Assertions.Expect(page.GetByRole(AriaRole.Heading, new() { Level = 1 })).ToHaveTextAsync(name);
+    }
+
     /// <summary>Nothing in the console, no broken policy, nothing fetched from elsewhere.</summary>
     public void NoFaults() => Assert.True(_faults.Count == 0, string.Join('\n', _faults));
 
