@@ -1,4 +1,5 @@
 using Seedfall.Engine.Units;
+using Seedfall.Planning.Records;
 
 namespace Seedfall.Planning.Field;
 
@@ -104,6 +105,17 @@ public abstract record LogEntry
         /// <summary>How deep the moist soil reached; null where not looked at.</summary>
         public Depth? WetTo { get; init; }
     }
+
+    /// <summary>The grass was mowed.</summary>
+    public sealed record Mowed : LogEntry
+    {
+        /// <summary>Height it was mowed to; null where not looked at.</summary>
+        public Depth? To { get; init; }
+    }
+
+    /// <summary>Something was put on the lawn. The entry's instant is the start.</summary>
+    /// <param name="What">The record of it.</param>
+    public sealed record Applied(Application What) : LogEntry;
 
     /// <summary>Something worth keeping in words.</summary>
     public sealed record Note(string Text) : LogEntry;
