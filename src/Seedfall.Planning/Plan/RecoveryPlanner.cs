@@ -82,8 +82,8 @@ public static class RecoveryPlanner
             return null;
         }
 
-        var water = WaterPlanning.Prove(scene.Lawn, patches, ruled, scene.Weather, tables, choices);
-        return SimulatedStands.Of(scene, Seedbed.Of(scene.Lawn, choices, patches, seed, water.Value!, tables), SeasonTimingPlanning.Middle(scene, ruled.Window), choices.SeedDown);
+        var water = WaterPlanning.Draft(scene.Lawn, patches, ruled, scene.Weather, choices);
+        return SimulatedStands.Of(scene, Seedbed.Of(scene.Lawn, choices, patches, seed, water, tables), SeasonTimingPlanning.Middle(scene, ruled.Window), choices.SeedDown);
     }
 
     private static Advice Moved(SeasonTiming best, SeedingWait wait) => new(
