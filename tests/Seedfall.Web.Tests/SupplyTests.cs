@@ -107,7 +107,7 @@ public sealed class SupplyTests : IDisposable
         foreach (var page in (string[])[lawn + "/notes/sets/2", lawn + "/coverage"])
         {
             var words = App.Words(await _app.Get(page));
-            Assert.Contains("4 cans: 0.76 in/h on average, sure to 34 % nine times in ten. Set out 2 more for an average good to a quarter.", words, StringComparison.Ordinal);
+            Assert.Contains("4 cans: 0.76 in/h on average, right to 34 % nine times in ten. Set out 2 more for an average good to a quarter.", words, StringComparison.Ordinal);
             foreach (var figure in (string[])["low quarter", "low half", "Coefficient of uniformity", "How far off the mean may be"])
             {
                 Assert.Contains(figure, words, StringComparison.Ordinal);

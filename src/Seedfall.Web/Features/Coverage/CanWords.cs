@@ -18,7 +18,7 @@ internal static class CanWords
             return $"One can: {rate} where it stood. It cannot say how evenly the water falls: set out a few more.";
         }
 
-        var sure = string.Create(CultureInfo.InvariantCulture, $"{count} cans: {rate} on average, sure to {Math.Max(1.0, 100.0 * width):0} % nine times in ten.");
+        var sure = string.Create(CultureInfo.InvariantCulture, $"{count} cans: {rate} on average, right to {Math.Max(1.0, 100.0 * width):0} % nine times in ten.");
         return Value(figures, "more") is { } and > 0.0 and var more
             ? string.Create(CultureInfo.InvariantCulture, $"{sure} Set out {more:0} more for an average good to a quarter{(count + more > 60 ? ", or move the heads: so uneven a fall is no matter of cans" : "")}.")
             : $"{sure} That is enough cans.";

@@ -14,14 +14,14 @@ internal sealed class HouseLeaf() : Leaf("house", "Household and well", "Water t
 {
     private static readonly FlowRate Most = FlowRate.FromLitersPerMinute(400.0);
 
-    private static readonly QuantityField<FlowRate> Reserved = new("reserved", "Flow kept free at all hours", UnitChoices.Flow, FlowRate.Zero, Most) { Hint = "So that somebody can draw a glass or flush: 1 to 2 gal per min is usual." };
+    private static readonly QuantityField<FlowRate> Reserved = new("reserved", "Flow kept free at all hours", UnitChoices.Flow, FlowRate.Zero, Most) { Hint = "So that somebody can draw a glass or flush meanwhile. Time a jug at the kitchen tap." };
     private static readonly QuantityField<Volume> Stored = new("stored", "Water standing ready above the pump", UnitChoices.Volume, Volume.Zero, Volume.FromLiters(1_000_000.0)) { AboveLeast = true, Hint = "Run a tap wide open after a rest and measure what comes until it falters." };
     private static readonly QuantityField<FlowRate> Recovery = new("recovery", "How fast it comes back", UnitChoices.Flow, FlowRate.Zero, Most) { Hint = "The flow that keeps coming after it has faltered, or from the well driller’s report." };
 
     public override IReadOnlyList<FieldGroup> Groups(Lawn lawn, TradeTables trade) =>
     [
         new("For the house", [Reserved]) { Hint = "The gallons used in a month stand in the leaf on price steps." },
-        .. Rows(lawn).Select((row, i) => new FieldGroup(i == 0 ? "Hours in which the house draws more" : $"More such hours, {(i + 1).ToString(CultureInfo.InvariantCulture)}", row.Fields) { Folded = true, Hint = i == 0 ? "Showers in the morning, dishes at night. A shower draws about 2 gal per min, a washing machine 3 to 4." : null }),
+        .. Rows(lawn).Select((row, i) => new FieldGroup(i == 0 ? "Hours in which the house draws more" : $"More such hours ({(i + 1).ToString(CultureInfo.InvariantCulture)})", row.Fields) { Folded = true, Hint = i == 0 ? "Showers in the morning, dishes at night. Hold a bucket under the shower and time it." : null }),
         new("A well", [Stored, Recovery]) { Folded = true, Hint = "Leave it blank where the water comes from a main." },
     ];
 
@@ -33,7 +33,7 @@ internal sealed class HouseLeaf() : Leaf("house", "Household and well", "Water t
             known.Add($"{Flow(reserved)} kept free");
         }
 
-        known.AddRange((lawn.Water?.Household ?? []).Select(h => string.Create(CultureInfo.InvariantCulture, $"{h.From:HH:mm} to {h.To:HH:mm} {Flow(h.Flow)}")));
+        known.AddRange((lawn.Water?.Household ?? []).Select(h => string.Create(CultureInfo.InvariantCulture, $"{Flow(h.Flow)} from {h.From:HH:mm} to {h.To:HH:mm}")));
         if (lawn.Water?.Well is { } well)
         {
             known.Add($"well: {FigureText.Show(QuantityKind.Volume, well.Stored.Liters, system)}, {Flow(well.Recovery)} back");

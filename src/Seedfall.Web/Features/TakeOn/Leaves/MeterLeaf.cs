@@ -17,7 +17,7 @@ internal sealed class MeterLeaf() : Leaf("meter", "Water price in steps", "Where
         [("kgal", "per 1,000 gal", 1m), ("m3", "per m³", 3.785411784m), ("ccf", "per 100 cu ft", 3785.411784m / 2831.6846592m)];
 
     private static readonly ChoiceField<int> PricePer = new("priceper", "Prices are", [.. Per.Select((p, i) => (i, p.Key, p.Text))]) { Blank = null };
-    private static readonly QuantityField<Volume> Household = new("household", "What the household uses in a month", UnitChoices.Billed, Volume.Zero, Volume.FromLiters(1_000_000.0)) { Hint = "From a winter bill, when nothing is watered: about 3,000 gal (11 m³) a head." };
+    private static readonly QuantityField<Volume> Household = new("household", "What the household uses in a month", UnitChoices.Billed, Volume.Zero, Volume.FromLiters(1_000_000.0)) { Hint = "From a winter bill, when nothing is watered." };
 
     public override IReadOnlyList<FieldGroup> Groups(Lawn lawn, TradeTables trade) =>
     [

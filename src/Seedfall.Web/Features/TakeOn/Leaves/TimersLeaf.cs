@@ -12,7 +12,7 @@ internal sealed class TimersLeaf() : ListLeaf<TimetableTimer>("timers", "Timers"
 {
     private static readonly TextField Name = new("timername", "Name of the timer") { Required = true, Longest = 60, Hint = "For example garage box, or hose timer." };
     private static readonly NumberField Programs = new("programs", "Programs", 1.0, 100.0) { Whole = true, Required = true, Hint = "Often lettered A, B, C on the dial. A plain hose timer has 1." };
-    private static readonly NumberField Starts = new("starts", "Starts a day in each program", 1.0, 288.0) { Whole = true, Required = true, Hint = "How many start times one program takes; often 3 or 4." };
+    private static readonly NumberField Starts = new("starts", "Starts a day in each program", 1.0, 288.0) { Whole = true, Required = true, Hint = "How many start times one program takes; its manual says." };
 
     public override string Each => "timer";
 
