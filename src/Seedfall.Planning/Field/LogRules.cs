@@ -28,8 +28,22 @@ public static class LogRules
             .. entry.Id == Guid.Empty ? ["id: an id of its own is needed"] : Array.Empty<string>(),
             .. entry.PatchId is { } patch && lawn.Patches.All(p => p.Id != patch) ? [$"patch: {patch} is none of this lawn's patches"] : Array.Empty<string>(),
             .. Own(entry),
-            .. entry is LogEntry.Watered { Set: { } set } && lawn.Water?.Sets.Any(s => s.Name == set) != true ? [$"set: {set} is none of this lawn's sprinkler sets"] : Array.Empty<string>(),
+            .. entry is LogEntry.Watered { Set: { } set } ? Set(lawn, entry, set) : [],
         ];
+    }
+
+    /// <summary>A set named must be there, and must reach the patch named with it.</summary>
+    private static IEnumerable<string> Set(Lawn lawn, LogEntry entry, string name)
+    {
+        var named = WateredSets.Of(lawn).Where(s => s.Name == name).ToList();
+        if (named.Count == 0)
+        {
+            yield return $"set: {name} is none of this lawn's sprinkler sets";
+        }
+        else if (entry.PatchId is { } patch && lawn.Patches.FirstOrDefault(p => p.Id == patch) is { } meant && !named[0].PatchIds.Contains(patch))
+        {
+            yield return $"set: {name} does not wet {meant.Name}; choose the set that does, or another patch";
+        }
     }
 
     private static IEnumerable<string> Own(LogEntry entry) => entry switch

@@ -128,7 +128,7 @@ public static class RecoveryPlanner
             Verdict = parts.Verdict,
             Timing = parts.Season,
             Next = NextStep.Of(tasks, choices.Today, parts.Verdict),
-            Water = parts.Water.Value!,
+            Water = parts.Water.Value! with { Advice = [.. parts.Water.Value!.Advice, .. LawnRules.Remarks(lawn)] },
             Seed = materials.Seed.Value,
             Feed = materials.Feed.Value,
             Spray = materials.Spray.Value,
