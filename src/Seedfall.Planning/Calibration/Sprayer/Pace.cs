@@ -31,6 +31,13 @@ public sealed record Pace(Figure Speed, Figure StepsPerMinute, Figure Course, Fi
             ? course / steps
             : throw new ArgumentOutOfRangeException(nameof(steps), steps, $"a course above 0 and at least one step are needed, the course was {course}");
 
+    /// <summary>Speed of a timed walk as a figure: <c>mph = ft x 60 / (s x 88)</c>.</summary>
+    /// <param name="course">Course walked.</param>
+    /// <param name="seconds">Time it took, above 0 s.</param>
+    public static Figure Walked(Length course, double seconds) => Worked.Sourced(
+        "pace.now", "You walked", QuantityKind.Speed, WalkingPace.Over(course, seconds).MetersPerSecond, "mph = ft x 60 / (s x 88)", "extension calibration sheets", Sureness.Measured, null,
+        new WorkingInput("ft", "course", course.Feet, "ft"), new WorkingInput("s", "time", seconds, "s"));
+
     /// <summary>The pace for a speed: <c>steps per minute = 60 v / s</c>, <c>seconds = L / v</c>.</summary>
     /// <param name="speed">Speed to hold, above 0.</param>
     /// <param name="step">Length of one step, above 0.</param>

@@ -87,8 +87,8 @@ public sealed record SprayerCalibration(
             Worked.Sourced("sprayer.output", "Carrier put out", QuantityKind.VolumePerArea, output.LitersPerSquareMeter, formula, source, Sureness.Measured, note, inputs),
             Worked.Computed("sprayer.output.acre", "The same per acre", QuantityKind.CarrierRate, output.LitersPerSquareMeter, "gal per acre = 43.56 x gal per 1,000 sq ft", null, new WorkingInput("g", "carrier put out", output.GallonsPerThousandSquareFeet, "gal per 1,000 sq ft")),
             runs.Runs < 2 ? null : Worked.Computed("sprayer.spread", "Farthest run from the mean", QuantityKind.Share, runs.Farthest, "largest difference from the mean / mean", null, new WorkingInput("n", "runs", runs.Runs, ""), new WorkingInput("limit", "steady within", RunMean.Steady * 100.0, "%")),
-            walk is { } v ? Worked.Computed("sprayer.walk", "Walking speed", QuantityKind.Speed, v.MetersPerSecond, "v = course / time") : null,
-            flow is { } q ? Worked.Computed("sprayer.flow", "All nozzles together", QuantityKind.FlowRate, q.LitersPerMinute, "q = volume / time") : null,
+            walk is { } v ? Worked.Computed("sprayer.walk", "Walking speed", QuantityKind.Speed, v.MetersPerSecond, "v = course / time, course = area / width", null, [.. inputs.Where(i => i.Unit is "s" or "sq ft" or "ft" or "in" && i.Symbol is not "c")]) : null,
+            flow is { } q ? Worked.Computed("sprayer.flow", "All nozzles together", QuantityKind.FlowRate, q.LitersPerMinute, "q = rate x width x v, or volume / time of all nozzles", null, inputs) : null,
             wear,
             runs.IsSteady);
     }
