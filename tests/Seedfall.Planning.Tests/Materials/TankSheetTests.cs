@@ -131,6 +131,10 @@ public sealed class TankSheetTests
         Assert.Equal("label.yearly-maximum.uncounted", Assert.Single(Mix(Sprayed, FieldLog.Of([dry])).Walls).Id);
     }
 
+    [Fact]
+    public void A_dry_product_is_not_measured_by_volume() =>
+        Assert.Equal("mix.by-weight", Assert.Single(Mix(Sprayed with { PreEmergent = Label with { Formulation = FormulationClass.DryFlowable } }, FieldLog.Empty).Walls).Id);
+
     [Theory]
     [InlineData("2,4-D", "2,4-DB", false)]
     [InlineData("2,4-D", "2,4-D amine", true)]
@@ -139,9 +143,9 @@ public sealed class TankSheetTests
     public void Names_are_the_same_where_one_stands_whole_in_the_other(string a, string b, bool same) => Assert.Equal(same, ActiveName.Same(a, b));
 
     [Theory]
-    [InlineData(3.25, true, "3.25 mL (0.11 fl oz) in a 10 mL syringe")]
-    [InlineData(45.5, true, "45.5 mL (1.539 fl oz) in a 100 mL cylinder")]
-    [InlineData(1250, true, "1,250 mL (42.268 fl oz) in a marked jug")]
+    [InlineData(3.25, true, "3.25 mL (0.110 fl oz) in a 10 mL syringe")]
+    [InlineData(45.5, true, "45.5 mL (1.54 fl oz) in a 100 mL cylinder")]
+    [InlineData(1250, true, "1,250 mL (42.3 fl oz) in a marked jug")]
     [InlineData(15, false, "15.0 mL (0.507 fl oz), about 3 tsp")]
     [InlineData(15, true, "15.0 mL (0.507 fl oz) in a 100 mL cylinder")]
     public void A_dose_is_read_off_a_measure(double milliliters, bool pesticide, string words) => Assert.Equal(words, DoseMeasure.Words(Volume.FromMilliliters(milliliters), pesticide));

@@ -17,7 +17,7 @@ public static class DoseMeasure
     /// <param name="pesticide">True for a pesticide.</param>
     public static string Words(Volume dose, bool pesticide)
     {
-        var read = Text($"{Exact(dose.Milliliters)} mL ({dose.FluidOunces:0.###} fl oz)");
+        var read = Text($"{Exact(dose.Milliliters)} mL ({Ounces(dose.FluidOunces)} fl oz)");
         var teaspoons = Math.Floor(dose.Milliliters / TeaspoonMl / QuarterTeaspoon + 1.0e-9) * QuarterTeaspoon;
         return dose.Milliliters switch
         {
@@ -31,6 +31,8 @@ public static class DoseMeasure
     }
 
     private static string Exact(double milliliters) => milliliters.ToString(milliliters < 10.0 ? "0.00" : milliliters < 100.0 ? "0.0" : "#,##0", CultureInfo.InvariantCulture);
+
+    private static string Ounces(double ounces) => ounces.ToString(ounces < 1.0 ? "0.000" : ounces < 10.0 ? "0.00" : "#,##0.0", CultureInfo.InvariantCulture);
 
     private static string Text(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
 }

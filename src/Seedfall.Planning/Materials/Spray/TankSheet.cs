@@ -73,9 +73,19 @@ public sealed record TankSheet(
             [Plan.Cautions.Label, Plan.Cautions.Mix, Plan.Cautions.Spray, .. lawn.AppliedForHire == true ? [Plan.Cautions.Hire] : Array.Empty<Caution>()]);
     }
 
-    /// <summary>The wait before a repeat, and past sprays whose wait seed still stands under.</summary>
+    /// <summary>A dry product, the wait before a repeat, and past sprays whose wait seed still stands under.</summary>
     private static IEnumerable<Wall> Waits(Lawn lawn, YearUse use, FieldLog log, Choices choices, DateOnly day)
     {
+        if (lawn.PreEmergent!.Formulation is FormulationClass.WettablePowder or FormulationClass.DryFlowable)
+        {
+            yield return new(
+                "mix.by-weight",
+                "Dry product is weighed",
+                $"{lawn.PreEmergent.ActiveIngredient} is entered as a {MixingOrder.Words(lawn.PreEmergent.Formulation)} with its rate as a volume; a volume of dry product is no dose.",
+                "Weigh it on a scale by its label's ounces or grams for this area. This page measures liquids only.",
+                Worked.Practice);
+        }
+
         if (RepeatWait.For(lawn.PreEmergent!, use.Recorded, log, day) is { } repeat)
         {
             yield return repeat;

@@ -21,11 +21,7 @@ internal static class SprayerFields
 
     private static readonly IReadOnlyList<UnitChoice<Volume>> Bucket = [Jug[3], Jug[4], Jug[2], Jug[0], Jug[1]];
 
-    private static readonly IReadOnlyList<UnitChoice<Length>> Band =
-    [
-        .. UnitChoices.SprayHeight,
-        .. UnitChoices.Distance,
-    ];
+    private static readonly IReadOnlyList<UnitChoice<Length>> Band = [.. UnitChoices.SprayHeight, .. UnitChoices.Distance];
 
     private static readonly IReadOnlyList<UnitChoice<Pressure>> Gauge =
     [
@@ -50,7 +46,7 @@ internal static class SprayerFields
 
     public static NumberField CatchTime { get; } = new("catchtime", "Caught for", 1.0, 3600.0, "seconds") { Hint = "Blank where it was the mean of the walks." };
 
-    public static QuantityField<Length> Width { get; } = new("width", "Width one walk covers", Band, Length.Zero, Length.FromMeters(30.0)) { AboveLeast = true, Hint = "With it and the times the speed is known." };
+    public static QuantityField<Length> Width { get; } = new("width", "Width one walk covers", [.. UnitChoices.Distance, .. UnitChoices.SprayHeight], Length.Zero, Length.FromMeters(30.0)) { AboveLeast = true, Hint = "With it and the times the speed is known." };
 
     public static QuantityField<Length> Spacing { get; } = new("spacing", "Distance between nozzles, or the band one covers", Band, Length.FromInches(4.0), Length.FromFeet(20.0)) { Required = true };
 
