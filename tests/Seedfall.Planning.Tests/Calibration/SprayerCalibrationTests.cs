@@ -3,6 +3,8 @@ using Seedfall.Engine.Units;
 using Seedfall.Engine.Workings;
 using Seedfall.Planning.Calibration;
 using Seedfall.Planning.Calibration.Sprayer;
+using Seedfall.Planning.Field;
+using Seedfall.Planning.Records;
 
 namespace Seedfall.Planning.Tests.Calibration;
 
@@ -82,6 +84,26 @@ public sealed class SprayerCalibrationTests
     }
 
     [Fact]
+    public void Of_two_nozzles_without_a_rating_none_is_called_sound()
+    {
+        var found = NozzleWear.Check([FlowRate.FromLitersPerMinute(1.0), FlowRate.FromLitersPerMinute(1.3)]);
+        Assert.Equal([false, true], found.Select(n => n.Replace));
+        Assert.Contains("may be the faulty one", found[0].Statement, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Sprayings_since_the_calibration_are_counted_and_spread_ones_are_not()
+    {
+        var day = new DateOnly(2026, 5, 1);
+        var spread = Applied(day.AddDays(3)) with { Id = Guid.NewGuid() };
+        spread = spread with { What = spread.What with { Amount = new ProductAmount(Mass.FromPounds(10), null) } };
+        var log = FieldLog.Of([Applied(day.AddDays(-1)), Applied(day), Applied(day.AddDays(90)), spread, Applied(day.AddYears(1))]);
+        Assert.Equal(3, CalibrationAge.Sprayings(log, day));
+        Assert.True(CalibrationAge.IsDue(3));
+        Assert.False(CalibrationAge.IsDue(2));
+    }
+
+    [Fact]
     public void What_cannot_be_is_turned_away_at_the_door()
     {
         Assert.Throws<ArgumentOutOfRangeException>(() => SprayerCalibration.Of(new SprayerTest.Refill(Thousand, [], [])));
@@ -91,4 +113,16 @@ public sealed class SprayerCalibrationTests
         Assert.Throws<ArgumentOutOfRangeException>(() => Pace.Of(Speed.Zero, Length.FromFeet(2), Length.FromFeet(100)));
         Assert.Throws<ArgumentOutOfRangeException>(() => Pace.StepOf(Length.FromFeet(100), 0));
     }
+
+    private static LogEntry.Applied Applied(DateOnly day) => new(new Application
+    {
+        Kind = ApplicationKind.Pesticide,
+        Product = "mesotrione 4 lb/gal",
+        Amount = new ProductAmount(null, Volume.FromFluidOunces(1)),
+        Area = Thousand,
+    })
+    {
+        Id = Guid.NewGuid(),
+        At = new DateTimeOffset(day.ToDateTime(new TimeOnly(9, 0)), TimeSpan.Zero),
+    };
 }

@@ -124,6 +124,16 @@ public sealed class TankSheetTests
     }
 
     [Fact]
+    public void What_is_sprayed_after_seed_down_does_not_hold_the_seed_that_is_down()
+    {
+        var log = FieldLog.Of([Seeded(Day), Spray(Day.AddDays(35), 20, "quinclorac"), Spray(Day.AddDays(-5), 5)]);
+        var past = Assert.Single(RecordedSprays.Of(Sprayed, log, Day.Year).Sprayed);
+        Assert.Equal("mesotrione", past.ActiveIngredient);
+        Assert.Equal(0, past.LabelSeedingIntervalDays);
+        Assert.Same(Sprayed, RecordedSprays.Of(Sprayed, FieldLog.Empty, Day.Year));
+    }
+
+    [Fact]
     public void A_record_without_an_amount_that_can_be_counted_is_refused()
     {
         var dry = Spray(Day.AddDays(-90), 1) with { };

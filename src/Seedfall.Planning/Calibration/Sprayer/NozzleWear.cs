@@ -98,11 +98,12 @@ public static class NozzleWear
                     new WorkingInput("Q", "rated flow", rating!.Flow.GallonsPerMinute, "gpm"), new WorkingInput("Pr", "rated at", rating.At.PoundsPerSquareInch, "psi"), new WorkingInput("P", "pressure of the test", (pressure ?? rating.At).PoundsPerSquareInch, "psi"))
                 : null,
             replace,
-            Words(replace, IsOff(offRating) ? offRating!.Value : offOthers ?? 0.0));
+            Words(replace, IsOff(offRating) ? offRating!.Value : offOthers ?? offRating));
     }
 
-    private static string Words(bool replace, double off) => (replace, off) switch
+    private static string Words(bool replace, double? off) => (replace, off) switch
     {
+        (_, null) => "Nothing is left to hold it against: it may be the faulty one. Enter the maker's rating.",
         (false, _) => "Sound.",
         (true, > 0.0) => "Replace it: it puts out 10 % or more too much, as worn nozzles do.",
         _ => "Clean it with a soft brush and catch again; replace it where it stays 10 % or more too low.",
