@@ -110,8 +110,8 @@ internal static class PhaseWaterings
                 "T = n t", [new("n", "rounds", perDay, ""), new("t", "minutes for one round", minutes, "min")], "arithmetic", Sureness.Computed)),
             new($"{id}.day-volume", "Water on a watering day", QuantityKind.Volume, fit.LitersPerRound * perDay, new Working(
                 "V = n sum(D A)", [new("n", "rounds", perDay, ""), new("v", "water of one round", new Volume(fit.LitersPerRound).Gallons, "gal")], "1 in on 1,000 sq ft is 623.4 gal", Sureness.Computed)),
-            new($"{id}.hours", "Rounds that fit on the tightest day", QuantityKind.Count, timed ? perDay : fit.TightestRounds, new Working(
-                timed ? "all rounds have their runs in the timetable" : "rounds that lie whole inside the allowed hours, each in its own part of the day",
+            new($"{id}.hours", "Rounds that fit on the tightest day", QuantityKind.Count, phase.Times.Holds ? perDay : fit.TightestRounds, new Working(
+                phase.Times.Holds ? "all rounds have their runs in the timetable" : "rounds that lie whole inside the allowed hours, each in its own part of the day",
                 [new("t", "minutes for one round", minutes, "min"), new("n", "rounds wanted", perDay, "")],
                 "allowed hours entered for this lawn; 5:00 to 22:00 where hands are needed, parts of the day assumed",
                 Sureness.Computed)),

@@ -25,7 +25,7 @@ internal static class Loosening
     {
         var draws = problem.Sets.Sum(set => set.Flow.LitersPerMinute) + problem.Taps.Sum(tap => tap.Reserved.LitersPerMinute + tap.Household.Sum(use => use.Flow.LitersPerMinute));
         var flowSteps = (int)Math.Ceiling(draws / StepLpm) + 1;
-        yield return new Way(TimetableLimit.Flow, steps => MoreFlow(problem, steps * StepLpm), flowSteps, Say($"Every tap giving {{0:0.0}} L/min ({{1:0.0}} gpm) more would be enough."), QuantityKind.FlowRate, StepLpm);
+        yield return new Way(TimetableLimit.Flow, steps => MoreFlow(problem, steps * StepLpm), flowSteps, Say($"Every tap giving {{1:0.0}} gpm ({{0:0.0}} L/min) more would be enough."), QuantityKind.FlowRate, StepLpm);
         var horizon = problem.Days * WateringHours.MinutesPerDay;
         yield return new Way(TimetableLimit.Hours, steps => problem with { Allowed = Wider(problem.Allowed, problem, steps) }, horizon, Say("Allowed hours that open {0:0} min earlier and close {0:0} min later would be enough."), QuantityKind.Minutes, 1.0);
         if (problem.Sets.Any(set => set.Timer is null || set.Positions > 1))
@@ -42,7 +42,7 @@ internal static class Loosening
 
         if (problem.Taps.Any(tap => tap.Well is not null))
         {
-            yield return new Way(TimetableLimit.Well, steps => MoreRecovery(problem, steps * StepLpm), flowSteps, Say("A well that gives back {0:0.0} L/min ({1:0.0} gpm) more would be enough."), QuantityKind.FlowRate, StepLpm);
+            yield return new Way(TimetableLimit.Well, steps => MoreRecovery(problem, steps * StepLpm), flowSteps, Say("A well that gives back {1:0.0} gpm ({0:0.0} L/min) more would be enough."), QuantityKind.FlowRate, StepLpm);
         }
 
         yield return new Way(TimetableLimit.Parts, steps => problem with { Rounds = [.. problem.Rounds.Select(r => r with { From = Math.Max(0, r.From - steps), To = Math.Min(horizon, r.To + steps) })] }, horizon, Say("Rounds that may start {0:0} min sooner or later than their part of the day would be enough."), QuantityKind.Minutes, 1.0);

@@ -1,4 +1,4 @@
-using System.Globalization;
+using Seedfall.Engine.Units;
 
 namespace Seedfall.Planning.Water.Timetable;
 
@@ -9,6 +9,14 @@ internal static class Refutation
     internal static string? Of(Board board) => NoStart(board) ?? TooStrong(board) ?? TooMuchWater(board) ?? TooManyMinutes(board);
 
     private static string Names(Board board, Job job) => string.Join(", ", job.Runs.Select(run => board.Problem.Sets[run.Set].Name).Distinct());
+
+    private static string Rounds(IReadOnlyList<Job> jobs) => jobs[0].Round == jobs[^1].Round
+        ? FormattableString.Invariant($"Round {jobs[0].Round + 1} needs")
+        : FormattableString.Invariant($"Rounds {jobs[0].Round + 1} to {jobs[^1].Round + 1} need");
+
+    private static string Water(long milliliters) => FormattableString.Invariant($"{Volume.FromMilliliters(milliliters).Gallons:0} gal ({milliliters / 1000.0:0} L)");
+
+    private static string Flow(long milliliters) => FormattableString.Invariant($"{FlowRate.FromLitersPerMinute(milliliters / 1000.0).GallonsPerMinute:0.0} gpm ({milliliters / 1000.0:0.##} L/min)");
 
     private static string? NoStart(Board board) => board.Jobs.FirstOrDefault(job => job.Starts.Count == 0) is { } job
         ? $"{Names(board, job)}: a run of {job.Length} minutes fits no allowed hours in its part of the day for round {job.Round + 1}{(job.Program is null || job.Trip ? " while somebody is there" : "")}."
@@ -21,7 +29,7 @@ internal static class Refutation
             var most = job.Runs.Max(run => run.Draw);
             if (board.Rigs[job.Rig].Taps.All(t => board.Taps[t].Flow < most) || board.Main < most)
             {
-                return string.Create(CultureInfo.InvariantCulture, $"{Names(board, job)} draws {most / 1000.0:0.##} L/min, more than any tap it can stand on.");
+                return $"{Names(board, job)} draws {Flow(most)}, more than any tap it can stand on.";
             }
         }
 
@@ -39,9 +47,7 @@ internal static class Refutation
             var water = jobs.Sum(job => job.Water);
             if (water > flow * minutes)
             {
-                return string.Create(
-                    CultureInfo.InvariantCulture,
-                    $"Rounds {jobs[0].Round + 1} to {jobs[^1].Round + 1} need {water / 1000.0:0} L; in their {minutes} usable minutes the flow of {flow / 1000.0:0.##} L/min gives {flow * minutes / 1000.0:0} L.");
+                return $"{Rounds(jobs)} {Water(water)}; in {minutes} usable minutes the flow of {Flow(flow)} gives {Water(flow * minutes)}.";
             }
 
             if (taps.All(t => board.Taps[t].Stored is not null))
@@ -49,7 +55,7 @@ internal static class Refutation
                 var given = taps.Sum(t => board.Taps[t].Stored!.Value + (board.Taps[t].Recovery * (jobs.Max(Latest) / WellBook.MinutesPerEntry)));
                 if (water > given)
                 {
-                    return string.Create(CultureInfo.InvariantCulture, $"Rounds {jobs[0].Round + 1} to {jobs[^1].Round + 1} need {water / 1000.0:0} L; the well gives {given / 1000.0:0} L by their latest start.");
+                    return $"{Rounds(jobs)} {Water(water)}; the well gives {Water(given)} by the latest start.";
                 }
             }
         }
