@@ -49,7 +49,7 @@ internal sealed class Corrections
     public bool Stands(LogEntry entry) => entry is not LogEntry.Struck && !_struck.Contains(entry.Id) && !Replaced.ContainsKey(entry.Id);
 
     /// <summary>The ids a record leads back to, nearest first, whether their entries have arrived or not.</summary>
-    private IEnumerable<Guid> Back(Guid entry)
+    public IEnumerable<Guid> Back(Guid entry)
     {
         while (_links.TryGetValue(entry, out var earlier))
         {

@@ -21,10 +21,12 @@ public sealed class FieldLog
 {
     private readonly HashSet<Guid> _struck;
     private readonly Corrections _corrections;
+    private readonly Dictionary<Guid, LogEntry.Applied> _applied;
 
     private FieldLog(IReadOnlyList<LogEntry> entries, HashSet<Guid> struck)
     {
         (Entries, _struck, _corrections) = (entries, struck, Corrections.Among(entries, struck));
+        _applied = entries.OfType<LogEntry.Applied>().ToDictionary(entry => entry.Id);
         Standing = [.. entries.Where(_corrections.Stands)];
     }
 
@@ -61,5 +63,12 @@ public sealed class FieldLog
             : _struck.Contains(entry.Id) ? EntryState.Struck
             : _corrections.Replaced.ContainsKey(entry.Id) ? EntryState.Replaced
             : EntryState.Stands;
+    }
+
+    /// <summary>The records a record stands in place of, the latest first, as far as they have arrived.</summary>
+    public IReadOnlyList<LogEntry.Applied> Earlier(LogEntry.Applied entry)
+    {
+        ArgumentNullException.ThrowIfNull(entry);
+        return [.. _corrections.Back(entry.Id).Select(_applied.GetValueOrDefault).OfType<LogEntry.Applied>()];
     }
 }
