@@ -38,12 +38,18 @@ internal static class ActiveTotals
         return closed with { Sentence = Sentence(closed) };
     }
 
-    private static string Sentence(ActiveTotal total) => total switch
+    private static string Sentence(ActiveTotal total)
     {
-        { Most: null } => "No yearly maximum is known here: look at the label.",
-        { IsOver: true } => $"Over the year's maximum of {FigureText.Both(total.Most)}: nothing more this year, and ask the state's pesticide or fertilizer office what to do.",
-        _ => $"{FigureText.Both(total.Most with { Value = Math.Max(0.0, total.Most.Value - total.Heaviest.Value) })} left of {FigureText.Both(total.Most)} this year.",
-    };
+        if (total.Most is not { } most)
+        {
+            return Nutrients.Is(total.Name) ? "No yearly limit stands in the rules chosen." : "No yearly maximum is known here: look at the label.";
+        }
+
+        var (left, all) = (RecordText.Rate(Math.Max(0.0, most.Value - total.Heaviest.Value)), RecordText.Rate(most.Value));
+        return total.IsOver
+            ? $"Over the year\u2019s maximum of {all}: nothing more this year, and ask the state\u2019s pesticide or fertilizer office what to do."
+            : FormattableString.Invariant($"{100.0 * (1.0 - total.Heaviest.Value / most.Value):0} % of the year\u2019s maximum is left, {left} of {all}.");
+    }
 
     private static Figure? Most(Lawn lawn, RulePack pack, string name, string id)
     {

@@ -15,4 +15,11 @@ public static class Nutrients
         ArgumentNullException.ThrowIfNull(name);
         return name.Trim().Equals(Nitrogen, StringComparison.OrdinalIgnoreCase) || name.Trim().Equals("N", StringComparison.Ordinal);
     }
+
+    /// <summary>True for the nutrients a bag is graded by.</summary>
+    public static bool Is(string name)
+    {
+        ArgumentNullException.ThrowIfNull(name);
+        return IsNitrogen(name) || name.Trim().Equals(Phosphate, StringComparison.OrdinalIgnoreCase) || name.Trim().Equals(Potash, StringComparison.OrdinalIgnoreCase);
+    }
 }

@@ -89,6 +89,9 @@ public static class RecordText
         _ => throw new ArgumentOutOfRangeException(nameof(from), from, "is not a point of the compass"),
     };
 
+    /// <summary>Mass per area, kg/m2, in both systems.</summary>
+    internal static string Rate(double kilogramsPerSquareMeter) => Both(QuantityKind.MassPerArea, kilogramsPerSquareMeter, UnitSystem.UsCustomary);
+
     private static string Both(QuantityKind kind, double value, UnitSystem first) =>
         FigureText.Both(new Figure("record.value", "as recorded", kind, value, AsRecorded), first)
             .Replace("deg", "°", StringComparison.Ordinal).Replace("m2", "m²", StringComparison.Ordinal);

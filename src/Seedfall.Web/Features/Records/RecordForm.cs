@@ -50,6 +50,19 @@ internal static class RecordForm
         return entries;
     }
 
+    /// <summary>Planned quantities as anyone would weigh and write them: four digits, in the unit shown.</summary>
+    public static void Round(Entries entries)
+    {
+        foreach (var name in (string[])[F.Mass.Name, F.Volume.Name, F.Area.Name, F.Carrier.Name, .. F.Active.Select(active => active.Amount.Name)])
+        {
+            if (NumberText.Parse(entries.Text(name)) is { } value && value > 0.0)
+            {
+                var decimals = Math.Clamp(3 - (int)Math.Floor(Math.Log10(value)), 0, 10);
+                entries.Put(name, NumberText.Write(Math.Round(value, decimals, MidpointRounding.AwayFromZero)));
+            }
+        }
+    }
+
     /// <summary>The record the form describes, with every problem noted beside its field; null where there is one.</summary>
     /// <param name="id">Made when the form was shown, so that posting it twice adds nothing.</param>
     /// <param name="lawn">The lawn.</param>
