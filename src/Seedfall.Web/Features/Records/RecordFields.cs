@@ -15,7 +15,8 @@ internal static class RecordFields
         (ApplicationKind.Pesticide, "pesticide", "Pesticide"),
         (ApplicationKind.Fertilizer, "fertilizer", "Fertilizer"),
         (ApplicationKind.Seed, "seed", "Seed"),
-        (ApplicationKind.Other, "other", "Something else")]) { Required = true, Blank = null, Hint = "What fights weeds, disease or insects is a pesticide in the eyes of the law." };
+        (ApplicationKind.Other, "other", "Something else")])
+    { Required = true, Blank = null, Hint = "What fights weeds, disease or insects is a pesticide in the eyes of the law." };
 
     public static readonly TextField Product = new("product", "Product") { Required = true, Longest = 120, Hint = "As the label says it: class and grade or strength." };
     public static readonly TextField Number = new("number", "Registration number off the label") { Longest = 60 };
