@@ -57,7 +57,7 @@ internal static class RecordFields
         new("What", [Kind, Product, Mass, Volume, Number]),
         new("When and where", [Day, Start, End, .. lawn.Patches.Count > 1 ? [Patch(lawn)] : Array.Empty<Field>(), Area]),
         new("Mix, target, method", [Carrier, Target, Method]),
-        new("Active ingredients and nutrients", [.. Active.SelectMany(a => new Field[] { a.Name, a.Amount })]) { Folded = true, Hint = "What the year’s totals are added up from." },
+        new("Active ingredients and nutrients", [.. Active.SelectMany(a => new Field[] { a.Name, a.Amount })]) { Folded = true, Hint = correcting ? "What the year’s totals are added up from: where the amount of product changes, these change with it." : "What the year’s totals are added up from." },
         new("Weather at the start", AtStart.All) { Folded = true, Hint = "As read on the spot, at the height of the nozzle." },
         new("Weather at the end", AtEnd.All) { Folded = true },
         new("Who", [Applicator, License, Reentry]),

@@ -46,11 +46,8 @@ internal sealed class RecordWork(LogBook logs, PlanWork plans, TradeTables trade
             RecordFields.License.Fill(entries, last?.License);
         }
 
-        else
-        {
-            RecordForm.Round(entries);
-        }
 
+        RecordForm.Round(entries);
         var others = planned.Select((other, i) => (Number: i + 1, other.Product)).Where(other => other.Number != number).ToList();
         return new(stored, entries, Guid.CreateVersion7(clock.GetUtcNow()), null, what is null ? null : taskId, what is null ? [] : others);
     }
