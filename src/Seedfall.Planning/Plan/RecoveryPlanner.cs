@@ -28,7 +28,7 @@ public static class RecoveryPlanner
         RequireSound(lawn, tables);
         var written = log ?? FieldLog.Empty;
         choices = AsDone(choices, written);
-        lawn = SurveyedPatch.Of(lawn);
+        lawn = RecordedSprays.Of(SurveyedPatch.Of(lawn), written, choices.Season);
         lawn = SunFilling.Fill(lawn, choices.Season);
         var ground = PatchGround.Summarize(lawn);
         var patches = ground.Value!;
@@ -102,7 +102,7 @@ public static class RecoveryPlanner
         }
 
         var feed = FeedPlanning.Plan(RecordedNitrogen.Into(lawn, log, day), choices, tables, patches, day, late.LateFeed.AsDate());
-        var spray = SprayPlanning.Plan(lawn, choices, tables, patches, day);
+        var spray = SprayPlanning.Plan(lawn, choices, tables, patches, day, log);
         var cover = CoverPlanning.Plan(lawn, patches);
         return new MaterialParts(seed, feed, spray, cover, MaterialList.Lines(lawn, seed.Value, feed.Value, spray.Value, cover.Value));
     }
