@@ -9,7 +9,7 @@ public sealed class EveryPageTests(RunningApp app)
 
     private static readonly string[] OfALawn =
     [
-        "", "/notes", "/draw", "/walk-over", "/site", "/water", "/timetable", "/coverage", "/photos", "/photos/new", "/weather", "/take-away", "/remove", "/log", "/log/write/reading", "/log/write/cover", "/log/write/watered", "/log/write/finger", "/notes/place", "/notes/patches/1", "/notes/patches/new", "/notes/soil", "/notes/sprayed/new", "/notes/tap", "/notes/taps/new", "/notes/house", "/notes/timers/new", "/notes/sets/1",
+        "", "/notes", "/draw", "/walk-over", "/site", "/water", "/timetable", "/coverage", "/photos", "/photos/new", "/weather", "/take-away", "/remove", "/log", "/log/write/reading", "/log/write/cover", "/log/write/watered", "/log/write/finger", "/log/write/mowed", "/records", "/records/write", "/records/write?task=feed.starter-1", "/notes/place", "/notes/patches/1", "/notes/patches/new", "/notes/soil", "/notes/sprayed/new", "/notes/tap", "/notes/taps/new", "/notes/house", "/notes/timers/new", "/notes/sets/1",
         "/notes/hours/new", "/notes/equipment", "/notes/seed/new", "/notes/starter", "/notes/late-feed", "/notes/pre-emergent", "/notes/partners/new", "/notes/cover", "/notes/prices", "/notes/meter", "/notes/rules",
         "/sprayer", "/sprayer/refill", "/sprayer/catch", "/sprayer/course", "/sprayer/pace", "/tank",
     ];
@@ -95,6 +95,32 @@ public sealed class EveryPageTests(RunningApp app)
         }
 
         window.NoFaults();
+    }
+
+    [Theory]
+    [InlineData("phone")]
+    [InlineData("desk")]
+    public async Task A_record_book_with_a_correction_and_a_mistake_in_the_form(string size)
+    {
+        await using var window = await Window.Open(app, size);
+        var lawn = (await Lawns(window))[0];
+        await window.Go(lawn + "/records/write?task=feed.starter-1");
+        await window.Page.Locator("#f-day").FillAsync("2026-08-12");
+        await window.Page.Locator("form.leaf button").ClickAsync();
+        await window.Page.WaitForURLAsync("**/records#record-*");
+        await window.Page.GetByRole(Microsoft.Playwright.AriaRole.Link, new() { Name = "Correct it" }).First.ClickAsync();
+        await window.Page.Locator("#f-why").FillAsync("the bag was weighed again");
+        await window.Page.Locator("#f-mass").FillAsync("27");
+        await window.Page.Locator("form.leaf button").ClickAsync();
+        await window.Page.WaitForURLAsync("**/records#record-*");
+        await window.Picture("record-book");
+        await window.NothingBars();
+        await Look(window, lawn, "plan-with-a-task-done");
+        await window.Go(lawn + "/records/write");
+        await window.Page.Locator("form.leaf button").ClickAsync();
+        await window.Page.GetByRole(Microsoft.Playwright.AriaRole.Alert).WaitForAsync();
+        await window.Picture("record-refused");
+        await window.NothingBars();
     }
 
     private static async Task Look(Window window, string path, string name)

@@ -16,7 +16,7 @@ internal sealed class LawnFormat : ObjectFormat<Lawn>
     public static readonly LawnFormat One = new();
 
     private readonly Field<Lawn, string> _id, _name;
-    private readonly Field<Lawn, string?> _timeZone, _rulePack;
+    private readonly Field<Lawn, string?> _timeZone, _rulePack, _address, _owner;
     private readonly Field<Lawn, Place> _place;
     private readonly Field<Lawn, IReadOnlyList<Patch>> _patches;
     private readonly Field<Lawn, GroundSheet> _sheet;
@@ -43,6 +43,8 @@ internal sealed class LawnFormat : ObjectFormat<Lawn>
         _id = Required("id", Scalars.Id, l => l.Id, "Stable id of the lawn; calendar entries are named after it.");
         _name = Required("name", Scalars.Words, l => l.Name, "What the owner calls it.");
         _place = Required("place", PlaceFormat.One, l => l.Place, "Where the lawn is.");
+        _address = Optional("address", Scalars.Words, l => l.Address, "Street address with its ZIP code, for the record of applications.")!;
+        _owner = Optional("owner", Scalars.Words, l => l.Owner, "Owner or customer, for the record of applications.")!;
         _timeZone = Optional("timeZone", Scalars.Words, l => l.TimeZone, "IANA zone, for example America/Chicago; assumed from the longitude where absent.")!;
         _patches = Required("patches", new ListFormat<Patch>(PatchFormat.One, 1), l => l.Patches, "Parts of the lawn, each in one condition.");
         _sheet = Optional("sheet", SheetFormat.One, l => l.Sheet, "The lawn drawn on one sheet; patch outlines are then in its meters.");
@@ -71,6 +73,8 @@ internal sealed class LawnFormat : ObjectFormat<Lawn>
         Id = v.Get(_id),
         Name = v.Get(_name),
         Place = v.Get(_place),
+        Address = v.Get(_address),
+        Owner = v.Get(_owner),
         TimeZone = v.Get(_timeZone),
         Patches = v.Get(_patches),
         Sheet = v.Get(_sheet),

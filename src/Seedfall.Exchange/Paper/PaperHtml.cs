@@ -3,7 +3,9 @@ using Microsoft.AspNetCore.Components.Web;
 using Microsoft.Extensions.DependencyInjection;
 using Microsoft.Extensions.Logging.Abstractions;
 using Seedfall.Engine.Workings;
+using Seedfall.Exchange.Paper.Records;
 using Seedfall.Planning.Plan;
+using Seedfall.Planning.Records;
 using Seedfall.Planning.Water;
 
 namespace Seedfall.Exchange.Paper;
@@ -46,10 +48,39 @@ public static class PaperHtml
         });
     }
 
+    /// <summary>The record book for an inspector, on its side.</summary>
+    public static Task<string> Records(RecordBook book, PaperSize size = PaperSize.Letter, UnitSystem first = UnitSystem.UsCustomary)
+    {
+        ArgumentNullException.ThrowIfNull(book);
+        return Page($"Record of applications: {book.Lawn.Name}", size, typeof(RecordSheet), new()
+        {
+            [nameof(RecordSheet.Book)] = book,
+            [nameof(RecordSheet.First)] = first,
+        }, landscape: true);
+    }
+
+    /// <summary>What stays with the customer after an application.</summary>
+    public static Task<string> Notice(CustomerNotice notice, PaperSize size = PaperSize.Letter)
+    {
+        ArgumentNullException.ThrowIfNull(notice);
+        return Page(notice.Heading, size, typeof(NoticeSheet), new() { [nameof(NoticeSheet.Notice)] = notice });
+    }
+
+    /// <summary>The marker for the treated lawn at its true size.</summary>
+    public static Task<string> Flag(string lawnName, LawnFlag flag, PaperSize size = PaperSize.Letter)
+    {
+        ArgumentNullException.ThrowIfNull(flag);
+        return Page($"Marker: {lawnName}", size, typeof(FlagSheet), new()
+        {
+            [nameof(FlagSheet.LawnName)] = lawnName,
+            [nameof(FlagSheet.Flag)] = flag,
+        });
+    }
+
     /// <summary>Gets the renderer ready while something else is worked on; changes nothing.</summary>
     public static Task WarmUp() => Task.Run(() => Page("", PaperSize.Letter, typeof(PaperSample), []));
 
-    private static async Task<string> Page(string title, PaperSize size, Type body, Dictionary<string, object?> parameters)
+    private static async Task<string> Page(string title, PaperSize size, Type body, Dictionary<string, object?> parameters, bool landscape = false)
     {
         await using var services = new ServiceCollection().BuildServiceProvider();
         await using var renderer = new HtmlRenderer(services, NullLoggerFactory.Instance);
@@ -63,6 +94,7 @@ public static class PaperHtml
         {
             [nameof(PaperPage.Title)] = title,
             [nameof(PaperPage.Size)] = size,
+            [nameof(PaperPage.Landscape)] = landscape,
             [nameof(PaperPage.ChildContent)] = content,
         });
         return await renderer.Dispatcher.InvokeAsync(async () => (await renderer.RenderComponentAsync<PaperPage>(page)).ToHtmlString());

@@ -13,8 +13,8 @@ public enum PaperSize
 public static class PaperCss
 {
     /// <summary>The style sheet's text.</summary>
-    public static string Text { get; } = Embedded.Text("paper.css");
+    public static string Text { get; } = Embedded.Text("paper.css") + Embedded.Text("paper-records.css");
 
     /// <summary>The rule that sets the sheet's size.</summary>
-    public static string Page(PaperSize size) => size == PaperSize.A4 ? "@page{size:A4}" : "@page{size:letter}";
+    public static string Page(PaperSize size, bool landscape = false) => $"@page{{size:{(size == PaperSize.A4 ? "A4" : "letter")}{(landscape ? " landscape" : "")}}}";
 }

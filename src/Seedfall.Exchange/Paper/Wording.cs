@@ -1,7 +1,9 @@
 using System.Globalization;
+using Seedfall.Engine.Weather;
 using Seedfall.Engine.Workings;
 using Seedfall.Planning.Judgment;
 using Seedfall.Planning.Plan;
+using Seedfall.Planning.Rules;
 
 namespace Seedfall.Exchange.Paper;
 
@@ -32,6 +34,23 @@ public static class Wording
         (var h, 0) => Invariant($"{h} h"),
         var (h, m) => Invariant($"{h} h {m} min"),
     };
+
+    /// <summary>Which applications a rule of record keeping covers.</summary>
+    public static string Scope(RecordScope scope) => scope switch
+    {
+        RecordScope.RestrictedUse => "Binds where the product is restricted-use; the label says so.",
+        RecordScope.RestrictedUseForHire => "Binds where the product is restricted-use and somebody is paid to apply it.",
+        RecordScope.ForHire => "Binds for every pesticide somebody is paid to apply.",
+        RecordScope.GoodPractice => "No law read; a record is poorer without.",
+        _ => throw new ArgumentOutOfRangeException(nameof(scope), scope, "is not a scope of record keeping"),
+    };
+
+    /// <summary>A place by its degrees, for example <c>42.3100° N, 84.1200° W</c>.</summary>
+    public static string Degrees(Place place)
+    {
+        ArgumentNullException.ThrowIfNull(place);
+        return Invariant($"{Math.Abs(place.LatitudeDeg):0.0000}° {(place.LatitudeDeg < 0.0 ? "S" : "N")}, {Math.Abs(place.LongitudeDeg):0.0000}° {(place.LongitudeDeg < 0.0 ? "W" : "E")}");
+    }
 
     public static string Of(VerdictKind kind) => kind switch
     {

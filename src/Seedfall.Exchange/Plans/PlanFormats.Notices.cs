@@ -49,6 +49,7 @@ internal sealed partial class PlanFormats
         var conditions = f.Required("conditions", texts, x => x.Conditions, "What must be true before it is done.");
         var cautions = f.Required("cautionIds", texts, x => x.CautionIds, "");
         var figures = f.Required("figures", new ListFormat<Figure>(Figure), x => x.Figures, "");
+        var done = f.Optional("done", DoneFormat(), x => x.Done, "Where the field log shows it done.");
         return f.Made(v => new PlanTask
         {
             Id = v.Get(id),
@@ -62,7 +63,17 @@ internal sealed partial class PlanFormats
             Conditions = v.Get(conditions),
             CautionIds = v.Get(cautions),
             Figures = v.Get(figures),
+            Done = v.Get(done),
         });
+    }
+
+    private static RecordFormat<TaskDone> DoneFormat()
+    {
+        var f = new RecordFormat<TaskDone>("taskDone");
+        var entry = f.Required("entry", Scalars.Guid, x => x.EntryId, "The log entry that shows it, the last of several.");
+        var day = f.Required("day", Scalars.Date, x => x.Day, "By the lawn's own clock.");
+        var note = f.Optional("note", Scalars.Words, x => x.Note, "");
+        return f.Made(v => new TaskDone(v.Get(entry), v.Get(day), v.Get(note)));
     }
 
     private static RecordFormat<Wall> WallFormat()

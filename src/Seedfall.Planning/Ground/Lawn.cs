@@ -44,6 +44,12 @@ public sealed record Lawn
 
     public required Place Place { get; init; }
 
+    /// <summary>Street address with its ZIP code, as the record of an application needs it; null means not entered.</summary>
+    public string? Address { get; init; }
+
+    /// <summary>Owner or customer, as the record names them; null means not entered.</summary>
+    public string? Owner { get; init; }
+
     /// <summary>IANA zone, for example <c>America/Chicago</c>; null means assumed from the longitude.</summary>
     public string? TimeZone { get; init; }
 

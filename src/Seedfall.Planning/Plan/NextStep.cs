@@ -6,10 +6,10 @@ namespace Seedfall.Planning.Plan;
 /// <summary>The one thing to do next.</summary>
 internal static class NextStep
 {
-    /// <summary>The first task not over on the day the plan is looked at.</summary>
+    /// <summary>The first task neither done nor over on the day the plan is looked at.</summary>
     internal static NextAction Of(IReadOnlyList<PlanTask> tasks, DateOnly? today, Verdict verdict)
     {
-        var task = tasks.FirstOrDefault(t => today is null || t.LastDate >= today);
+        var task = tasks.FirstOrDefault(t => t.Done is null && (today is null || t.LastDate >= today));
         return task is null
             ? new NextAction($"The season's work is done. {verdict.Sentence}", null, null)
             : new NextAction(Sentence(task, today), task.Date, task.Id);

@@ -16,6 +16,12 @@ public enum TaskKind
     Buy,
 }
 
+/// <summary>A task the log shows done.</summary>
+/// <param name="EntryId">The entry that shows it; the last of several.</param>
+/// <param name="Day">The day it was done, by the lawn's own clock.</param>
+/// <param name="Note">What is to be said of it; null for nothing.</param>
+public sealed record TaskDone(Guid EntryId, DateOnly Day, string? Note);
+
 /// <summary>One dated piece of work.</summary>
 public sealed record PlanTask
 {
@@ -46,4 +52,7 @@ public sealed record PlanTask
     public IReadOnlyList<string> CautionIds { get; init; } = [];
 
     public IReadOnlyList<Figure> Figures { get; init; } = [];
+
+    /// <summary>Set where the log shows it done.</summary>
+    public TaskDone? Done { get; init; }
 }

@@ -5,6 +5,7 @@ using Seedfall.Planning.Ground;
 using Seedfall.Planning.Judgment;
 using Seedfall.Planning.Judgment.Survey;
 using Seedfall.Planning.Materials;
+using Seedfall.Planning.Plan.Followed;
 using Seedfall.Planning.Plan.Tasks;
 using Seedfall.Planning.Rules;
 using Seedfall.Planning.Timing;
@@ -39,7 +40,7 @@ public static class RecoveryPlanner
         var season = verdict.Kind is VerdictKind.Recover or VerdictKind.StartOver ? timing.Value! : timing.Value! with { SeedDown = null, Phases = [], CoverForecast = [], CoverByPatch = [], CoverWorking = null };
         var late = LateSeason.Of(weather, choices.Season, lawn.Place.LatitudeDeg < 0.0);
         var materials = PlanMaterials(lawn, choices, tables, patches, season, late, seed, written);
-        return Assemble(new Parts(lawn, choices, weather, tables, ground, timing, water, verdict, season, late, materials, wait));
+        return Assemble(new Parts(lawn, choices, weather, tables, ground, timing, water, verdict, season, late, materials, wait, written));
     }
 
     private static void RequireSound(Lawn lawn, TradeTables tables)
@@ -100,7 +101,7 @@ public static class RecoveryPlanner
             return MaterialParts.None;
         }
 
-        var feed = FeedPlanning.Plan(lawn, choices, tables, patches, day, late.LateFeed.AsDate());
+        var feed = FeedPlanning.Plan(RecordedNitrogen.Into(lawn, log, day), choices, tables, patches, day, late.LateFeed.AsDate());
         var spray = SprayPlanning.Plan(lawn, choices, tables, patches, day, log);
         var cover = CoverPlanning.Plan(lawn, patches);
         return new MaterialParts(seed, feed, spray, cover, MaterialList.Lines(lawn, seed.Value, feed.Value, spray.Value, cover.Value));
@@ -113,7 +114,7 @@ public static class RecoveryPlanner
         var pack = parts.Tables.Pack(lawn.RulePack) ?? throw new ArgumentException($"the rule pack {lawn.RulePack ?? "general"} is not in the tables", nameof(parts));
         var tasks = TaskList.For(new TaskFacts(
             lawn, choices, parts.Verdict, parts.Season, parts.Water.Value!, parts.Late, Facts(parts),
-            materials.Seed.Value, materials.Feed.Value, materials.Spray.Value, materials.Cover.Value, materials.Lines));
+            materials.Seed.Value, materials.Feed.Value, materials.Spray.Value, materials.Cover.Value, materials.Lines, parts.Log));
         return new RecoveryPlan
         {
             LawnId = lawn.Id,
@@ -187,5 +188,6 @@ public static class RecoveryPlanner
         SeasonTiming Season,
         LateSeason Late,
         MaterialParts Materials,
-        SeedingWait Wait);
+        SeedingWait Wait,
+        FieldLog Log);
 }

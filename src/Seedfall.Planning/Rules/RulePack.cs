@@ -65,8 +65,11 @@ public sealed record RulePack
     /// <summary>Feet to keep from water; null means none stated.</summary>
     public double? WaterSetbackFeet { get; init; }
 
-    /// <summary>What a treated lawn must be posted with, in our words; null means none stated.</summary>
-    public string? Posting { get; init; }
+    /// <summary>What a lawn sprayed for pay must be posted with, and who is told; null means none was read.</summary>
+    public LawnFlagRule? LawnFlag { get; init; }
+
+    /// <summary>What the state asks the record of an application to hold; null means none was read.</summary>
+    public RecordRule? Records { get; init; }
 
     /// <summary>True when paid applicators need a license.</summary>
     public bool LicenseForHire { get; init; } = true;

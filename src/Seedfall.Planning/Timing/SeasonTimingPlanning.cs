@@ -69,7 +69,8 @@ public static class SeasonTimingPlanning
             ChanceCurves.FrostDays(scene.Members, Frosts.FrostC),
             ChanceCurves.FrostDays(scene.Members, Frosts.HardFrostC),
             window,
-            SeedDown(choices, scene.Calendar, window));
+            SeedDown(choices, scene.Calendar, window),
+            scene.Log);
     }
 
     private static ChosenWindow? From(ChosenWindow window, int first) =>

@@ -28,6 +28,9 @@ internal sealed class StandDates
     internal int? Established(int seedDown) =>
         ThreeLeaves(seedDown) is { } leaves ? Reach(_growthSum, leaves + 1, StandNeed.SecondMowingDegreeDays) : null;
 
+    /// <summary>Day by which so many degree-days above 0 degC have come after a day; null where not before the season's end.</summary>
+    internal int? Grown(int after, double degreeDays) => Reach(_growthSum, after + 1, degreeDays);
+
     /// <summary>Share of seedings that heat does not spoil: normal in the mean soil temperature of the first two weeks.</summary>
     internal double CoolEnough(int seedDown)
     {

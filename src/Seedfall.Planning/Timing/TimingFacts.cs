@@ -1,4 +1,5 @@
 using Seedfall.Engine.Timing;
+using Seedfall.Planning.Field;
 using Seedfall.Planning.Plan;
 
 namespace Seedfall.Planning.Timing;
@@ -16,7 +17,8 @@ internal sealed record TimingFacts(
     DateChances? Frost32Days,
     DateChances? Frost28Days,
     ChosenWindow? Window,
-    int? SeedDown)
+    int? SeedDown,
+    FieldLog Log)
 {
     /// <summary>The grass that needs the most degree-days.</summary>
     internal StandNeed Slowest => Needs.MaxBy(need => need.EmergenceDegreeDays + need.LeavesDegreeDays)!;
@@ -27,8 +29,11 @@ internal sealed record TimingFacts(
     /// <summary>Middle day, over the seasons, by which every grass is up when seeded on a day; null where unknown.</summary>
     internal int? UsualEmergence(int seedDown) => Simulated is null ? Middle(dates => dates.Emerged(seedDown)) : Simulated.Emergence(seedDown);
 
-    /// <summary>Middle day by which every grass stands when seeded on a day; null where most seasons end first.</summary>
-    internal int? UsualStand(int seedDown) => Middle(dates => dates.Established(seedDown));
+    /// <summary>Middle day, over the seasons, by which every grass has grown so many degree-days above 0 degC from a day on; null where most seasons end first.</summary>
+    /// <param name="from">Day of the calendar after which growth counts.</param>
+    /// <param name="degreeDays">What a grass needs, degC d.</param>
+    internal int? UsualGrowth(int from, Func<StandNeed, double> degreeDays) =>
+        Spread.Middle(Members.Select(member => Needs.Select(need => new StandDates(need, member).Grown(from, degreeDays(need))).Aggregate((int?)0, Later)));
 
     private int? Middle(Func<StandDates, int?> day) => Spread.Middle(
         Members.Select(member => Needs.Select(need => day(new StandDates(need, member))).Aggregate((int?)0, Later)));

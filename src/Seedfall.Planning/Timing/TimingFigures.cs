@@ -50,9 +50,9 @@ internal static class TimingFigures
             yield return DateFigure(facts, "timing.emergence", "Slowest grass half up", ruled, "median day by which sum(T - Tb) since seed-down reaches thetaE", FieldEmergence.Source, facts.Slowest.EmergenceDegreeDays, "thetaE");
         }
 
-        if (facts.UsualStand(day) is { } stands)
+        foreach (var figure in MowingFigures.For(facts, day))
         {
-            yield return DateFigure(facts, "timing.stand", "Second mowing of the new stand", stands, "median day by which sum(T) since emergence reaches L + M", FieldEmergence.Source, facts.Slowest.LeavesDegreeDays + StandNeed.SecondMowingDegreeDays, "L + M");
+            yield return figure;
         }
     }
 

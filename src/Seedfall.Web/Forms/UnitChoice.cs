@@ -99,6 +99,23 @@ internal static class UnitChoices
         new("kg", "kg", Metric, Engine.Units.Mass.FromKilograms, m => m.Kilograms),
     ];
 
+    /// <summary>For product weighed out, from a spoonful to a bag.</summary>
+    public static IReadOnlyList<UnitChoice<Mass>> ProductMass { get; } =
+    [
+        .. Mass,
+        new("oz", "oz", Us, Engine.Units.Mass.FromOunces, m => m.Ounces),
+        new("g", "g", Metric, Engine.Units.Mass.FromGrams, m => m.Grams),
+    ];
+
+    /// <summary>For product measured out, from a syringe to a jug.</summary>
+    public static IReadOnlyList<UnitChoice<Volume>> ProductVolume { get; } =
+    [
+        new("floz", "fl oz", Us, Engine.Units.Volume.FromFluidOunces, v => v.FluidOunces),
+        new("mL", "mL", Metric, Engine.Units.Volume.FromMilliliters, v => v.Milliliters),
+        new("pt", "pt", Us, Engine.Units.Volume.FromPints, v => v.Pints),
+        .. Volume,
+    ];
+
     public static IReadOnlyList<UnitChoice<Speed>> Speed { get; } =
     [
         new("mph", "mph", Us, Engine.Units.Speed.FromMilesPerHour, s => s.MilesPerHour),

@@ -5,6 +5,7 @@ using Seedfall.Web.Features.Lawns;
 using Seedfall.Web.Features.Log;
 using Seedfall.Web.Features.Photos;
 using Seedfall.Web.Features.Plan;
+using Seedfall.Web.Features.Records;
 using Seedfall.Web.Features.Site;
 using Seedfall.Web.Features.Sprayer;
 using Seedfall.Web.Features.TakeAway;
@@ -29,6 +30,7 @@ internal static class FeatureSetup
         builder.Services.AddSingleton<DrawWork>();
         builder.Services.AddSingleton<WeatherShelf>();
         builder.Services.AddSingleton<LogBook>();
+        builder.Services.AddSingleton<RecordWork>();
         builder.Services.AddSingleton<PlanWork>();
         builder.Services.AddSingleton<TimetableWork>();
         builder.Services.AddSingleton<WaterWork>();

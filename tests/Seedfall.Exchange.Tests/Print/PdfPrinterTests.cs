@@ -74,7 +74,7 @@ public sealed class PdfPrinterTests
         Assert.Null(BrowserSearch.Find(v => v == "SEEDFALL_BROWSER" ? "/gone" : "/a", f => f != "/gone"));
     }
 
-    private static string Browser() => BrowserSearch.Find() ?? Skipped();
+    internal static string Browser() => BrowserSearch.Find() ?? Skipped();
 
     private static string Skipped()
     {

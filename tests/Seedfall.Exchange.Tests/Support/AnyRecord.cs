@@ -11,6 +11,13 @@ namespace Seedfall.Exchange.Tests.Support;
 /// </summary>
 internal sealed class AnyRecord(Random random)
 {
+    private Guid Fresh()
+    {
+        var bytes = new byte[16];
+        random.NextBytes(bytes);
+        return new Guid(bytes);
+    }
+
     private static readonly NullabilityInfoContext Nullability = new();
 
     private static readonly Dictionary<string, (double Low, double High)> Ranges = new()
@@ -67,6 +74,7 @@ internal sealed class AnyRecord(Random random)
         _ when type == typeof(int) => (int)Within(name, 0.0, 4000.0),
         _ when type == typeof(double) => Within(name, name is "EastM" or "NorthM" or "Value" ? -1.0e3 : 0.0, 1.0e4),
         _ when type == typeof(decimal) => random.Next(1_000_000) / 100m,
+        _ when type == typeof(Guid) => Fresh(),
         _ when type == typeof(DateOnly) => DateOnly.FromDayNumber(random.Next(700_000, 740_000)),
         _ when type == typeof(TimeOnly) => new TimeOnly(random.Next(24), random.Next(60)),
         _ when type == typeof(Fraction) => Fraction.Of(Within(name, 0.0, 1.0)),

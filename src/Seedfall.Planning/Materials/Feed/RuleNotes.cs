@@ -16,9 +16,9 @@ internal static class RuleNotes
             yield return new($"rules.note.{i + 1}", pack.Notes[i], source, sureness);
         }
 
-        if (pack.Posting is { } posting)
+        if (pack.LawnFlag is { } flag)
         {
-            yield return new("rules.posting", posting, source, sureness);
+            yield return new("rules.posting", flag.Sentence, flag.Source, flag.Sureness);
         }
 
         if (pack.LicenseForHire && lawn.AppliedForHire != false)

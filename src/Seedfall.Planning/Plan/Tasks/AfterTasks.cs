@@ -1,3 +1,5 @@
+using Seedfall.Engine.Workings;
+using Seedfall.Planning.Field;
 using Seedfall.Planning.Timing;
 
 namespace Seedfall.Planning.Plan.Tasks;
@@ -18,7 +20,7 @@ internal static class AfterTasks
         yield return LookForDisease(seedDown);
         foreach (var feeding in facts.Feed?.Feedings.Where(f => f.DaysAfterSeedDown > 0) ?? [])
         {
-            yield return FeedTask.For(feeding, seedDown.AddDays(feeding.DaysAfterSeedDown!.Value), facts);
+            yield return SecondFeed(facts, FeedTask.For(feeding, seedDown.AddDays(feeding.DaysAfterSeedDown!.Value), facts), seedDown);
         }
 
         foreach (var (days, id) in new[] { (21, "week-3"), (42, "week-6") })
@@ -26,7 +28,7 @@ internal static class AfterTasks
             yield return Photograph(facts, seedDown.AddDays(days), id);
         }
 
-        yield return FirstMow(seedDown);
+        yield return FirstMow(facts, seedDown);
         yield return Reseed(facts, seedDown);
         yield return Weeds(facts, seedDown);
         foreach (var task in Late(facts))
@@ -107,18 +109,36 @@ internal static class AfterTasks
         Steps = [.. facts.Lawn.Patches.Select(p => $"{p.Name}: same spot, same height, one straight down.")],
     };
 
-    private static PlanTask FirstMow(DateOnly seedDown) => new()
+    /// <summary>The day counts from the day seed went down; seedlings must be up to use it.</summary>
+    private static PlanTask SecondFeed(TaskFacts facts, PlanTask feed, DateOnly seedDown) =>
+        facts.Log.During<LogEntry.FirstGreen>(seedDown, seedDown.AddDays(90)).FirstOrDefault() is { } green
+            ? feed with { Steps = [.. feed.Steps, $"The first green was seen on {FigureText.DateText(green.Day)}, {green.Day.DayNumber - seedDown.DayNumber} days after seed-down."] }
+            : feed with { Conditions = ["Seedlings are up: before the first green hold it back.", .. feed.Conditions] };
+
+    /// <summary>From growth where it was reckoned, about three weeks after seed-down otherwise; height decides.</summary>
+    private static PlanTask FirstMow(TaskFacts facts, DateOnly seedDown)
     {
-        Id = "mow.first",
-        Kind = TaskKind.Mow,
-        Title = "First mowing",
-        Date = seedDown.AddDays(FirstMowDays),
-        LastDate = seedDown.AddDays(FirstMowDays + 7),
-        Minutes = 45,
-        Steps = ["When most of the new grass stands at 4 in, mow it to 3 in with a sharp blade, turning wide.", "Mow again each time it reaches 4 in; note each mowing, for some labels count them."],
-        Conditions = ["Seedlings hold when tugged.", "The soil is firm enough not to rut: skip the round of water before."],
-        CautionIds = [Cautions.MachineId],
-    };
+        var reckoned = facts.Timed("timing.first-mow");
+        var date = reckoned?.AsDate() ?? seedDown.AddDays(FirstMowDays);
+        return new()
+        {
+            Id = "mow.first",
+            Kind = TaskKind.Mow,
+            Title = "First mowing",
+            Date = date,
+            LastDate = date.AddDays(7),
+            Minutes = 45,
+            Steps =
+            [
+                "When most of the new grass stands at 4 in, mow it to 3 in with a sharp blade, turning wide.",
+                "Mow again each time it reaches 4 in; note each mowing, for some labels count them.",
+                .. reckoned is null ? ["In most seasons the new grass does not reach mowing height before growth ends: the date is the usual three weeks, the height decides."] : Array.Empty<string>(),
+            ],
+            Conditions = ["Seedlings hold when tugged.", "The soil is firm enough not to rut: skip the round of water before."],
+            CautionIds = [Cautions.MachineId],
+            Figures = reckoned is null ? [] : [reckoned],
+        };
+    }
 
     private static PlanTask Reseed(TaskFacts facts, DateOnly seedDown)
     {
@@ -133,26 +153,40 @@ internal static class AfterTasks
             LastDate = from.AddDays(7),
             Minutes = 15,
             Steps = closes is { } end && end >= from
-                ? [$"Where less than half the ground is green, scratch, seed again with what is left over and keep wet. The window holds until {Engine.Workings.FigureText.DateText(end)}."]
+                ? [$"Where less than half the ground is green, scratch, seed again with what is left over and keep wet. The window holds until {FigureText.DateText(end)}."]
                 : ["The window for another seeding has closed by now: mark the thin spots for dormant seeding or spring and feed what has come up."],
         };
     }
 
-    private static PlanTask Weeds(TaskFacts facts, DateOnly seedDown) => new()
+    private static PlanTask Weeds(TaskFacts facts, DateOnly seedDown)
     {
-        Id = "look.weeds",
-        Kind = TaskKind.Look,
-        Title = "Weeds: not before the mowings the label counts",
-        Date = seedDown.AddDays(42),
-        LastDate = seedDown.AddDays(56),
-        Minutes = 10,
-        Steps =
-        [
-            "Most broadleaf labels allow seedlings to be sprayed only after two mowings, some after more: read yours and count the mowings noted.",
-            "Pull what is few. Annual weeds of summer die with the first frost.",
-            .. facts.Lawn.PreEmergent?.RepeatAfterEmergenceDays is { } days ? new[] { $"A repeat of {facts.Lawn.PreEmergent.ActiveIngredient} is allowed by the label you entered no sooner than {days} days after emergence and only within its yearly maximum." } : [],
-        ],
-        CautionIds = [Cautions.LabelId],
+        var from = facts.Timed("timing.seedlings-sprayed");
+        var date = from?.AsDate() ?? seedDown.AddDays(42);
+        return new()
+        {
+            Id = "look.weeds",
+            Kind = TaskKind.Look,
+            Title = "Weeds: not before the mowings the label counts",
+            Date = date,
+            LastDate = date.AddDays(14),
+            Minutes = 10,
+            Steps =
+            [
+                Counted(from),
+                "Most broadleaf labels allow seedlings to be sprayed only after two mowings, some after more: read yours and count the mowings noted.",
+                "Pull what is few. Annual weeds of summer die with the first frost.",
+                .. facts.Lawn.PreEmergent?.RepeatAfterEmergenceDays is { } days ? new[] { $"A repeat of {facts.Lawn.PreEmergent.ActiveIngredient} is allowed by the label you entered no sooner than {days} days after emergence and only within its yearly maximum." } : [],
+            ],
+            CautionIds = [Cautions.LabelId],
+            Figures = from is null ? [] : [from],
+        };
+    }
+
+    private static string Counted(Figure? from) => (from?.Working.Inputs.FirstOrDefault(input => input.Symbol == "n")?.Value ?? 0.0) switch
+    {
+        0.0 => "No mowing of the new grass is noted yet.",
+        1.0 => "One mowing of the new grass is noted.",
+        var n => FormattableString.Invariant($"{n:0} mowings of the new grass are noted."),
     };
 
     private static IEnumerable<PlanTask> Late(TaskFacts facts)

@@ -1,3 +1,5 @@
+using Seedfall.Engine.Workings;
+using Seedfall.Planning.Field;
 using Seedfall.Planning.Ground;
 using Seedfall.Planning.Judgment;
 using Seedfall.Planning.Materials;
@@ -20,4 +22,9 @@ internal sealed record TaskFacts(
     FeedPlan? Feed,
     SprayPlan? Spray,
     CoverPlan? Cover,
-    IReadOnlyList<MaterialLine> Materials);
+    IReadOnlyList<MaterialLine> Materials,
+    FieldLog Log)
+{
+    /// <summary>A figure of the season's timing by its id; null where it has none.</summary>
+    internal Figure? Timed(string id) => Timing.Figures.FirstOrDefault(figure => figure.Id == id);
+}

@@ -1,3 +1,5 @@
+using Seedfall.Planning.Plan.Followed;
+
 namespace Seedfall.Planning.Plan.Tasks;
 
 /// <summary>The dated tasks of the whole season, in the order they are done.</summary>
@@ -8,7 +10,8 @@ internal static class TaskList
         var tasks = facts.Timing.SeedDown is { } day
             ? BeforeTasks.For(facts, day).Concat(SeedDownTasks.For(facts, day)).Concat(AfterTasks.For(facts, day))
             : WaitingTasks.For(facts, facts.Choices.Today ?? FirstLook(facts));
-        return [.. tasks.OrderBy(t => t.Date).ThenBy(t => t.Start ?? TimeOnly.MinValue).ThenBy(t => t.Id, StringComparer.Ordinal)];
+        PlanTask[] ordered = [.. tasks.OrderBy(t => t.Date).ThenBy(t => t.Start ?? TimeOnly.MinValue).ThenBy(t => t.Id, StringComparer.Ordinal)];
+        return facts.Timing.SeedDown is { } seedDown ? DoneMarks.On(ordered, DoneScene.Of(facts.Log, facts.Lawn, facts.Spray, facts.Timing, seedDown)) : ordered;
     }
 
     private static DateOnly FirstLook(TaskFacts facts) =>

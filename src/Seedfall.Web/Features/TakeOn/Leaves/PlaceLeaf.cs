@@ -16,6 +16,9 @@ internal sealed class PlaceLeaf() : Leaf("place", "The lawn and its place", "Lat
     private static readonly QuantityField<Length> Elevation = new("elevation", "Elevation above the sea", UnitChoices.Distance, Length.FromMeters(-430.0), Length.FromMeters(9000.0)) { Required = true, Hint = "To the nearest 100 ft will do." };
     private static readonly TextField Zone = new("zone", "Time zone") { Hint = "For the calendar. Left blank, it is judged from the longitude and said so.", Offers = Zones };
 
+    private static readonly TextField Address = new("address", "Address") { Longest = 200, Hint = "Street, town and ZIP code. Records of sprays and notices carry it; the plan does not need it." };
+    private static readonly TextField Owner = new("owner", "Owner or customer") { Longest = 120, Hint = "As the record of applications should name them." };
+
     private static readonly ChoiceField<LawnUse> Use = new("use", "What it has to stand", Answers.Uses);
 
     public static IReadOnlyList<Field> NeededFields { get; } = [Name, Latitude, Longitude, Elevation];
@@ -31,6 +34,7 @@ internal sealed class PlaceLeaf() : Leaf("place", "The lawn and its place", "Lat
     [
         new("The lawn", [Name, Use]),
         new("Its place", [Latitude, Longitude, Elevation, Zone]),
+        new("For records and notices", [Address, Owner]),
     ];
 
     public override IReadOnlyList<string> Gists(Lawn lawn, UnitSystem system) =>
@@ -43,6 +47,8 @@ internal sealed class PlaceLeaf() : Leaf("place", "The lawn and its place", "Lat
         FillDegrees(entries, Longitude, lawn.Place.LongitudeDeg, below: "W", above: "E");
         Elevation.Fill(entries, Length.FromMeters(lawn.Place.ElevationM));
         Zone.Fill(entries, lawn.TimeZone);
+        Address.Fill(entries, lawn.Address);
+        Owner.Fill(entries, lawn.Owner);
         Use.Fill(entries, lawn.Use);
     }
 
@@ -60,6 +66,8 @@ internal sealed class PlaceLeaf() : Leaf("place", "The lawn and its place", "Lat
             Name = Name.Read(entries) ?? lawn.Name,
             Place = new Place(latitude ?? 0.0, longitude ?? 0.0, elevation?.Meters ?? 0.0),
             TimeZone = zone,
+            Address = entries.Has(Address.Name) ? Address.Read(entries) : lawn.Address,
+            Owner = entries.Has(Owner.Name) ? Owner.Read(entries) : lawn.Owner,
             Use = entries.Has(Use.Name) ? Use.Read(entries) : lawn.Use,
         };
     }
