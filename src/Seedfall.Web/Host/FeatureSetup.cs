@@ -6,6 +6,7 @@ using Seedfall.Web.Features.Log;
 using Seedfall.Web.Features.Photos;
 using Seedfall.Web.Features.Plan;
 using Seedfall.Web.Features.Site;
+using Seedfall.Web.Features.SprayWindow;
 using Seedfall.Web.Features.TakeAway;
 using Seedfall.Web.Features.TakeOn;
 using Seedfall.Web.Features.Timetable;
@@ -31,6 +32,8 @@ internal static class FeatureSetup
         builder.Services.AddSingleton<PlanWork>();
         builder.Services.AddSingleton<TimetableWork>();
         builder.Services.AddSingleton<WaterWork>();
+        builder.Services.AddSingleton<ForecastShelf>();
+        builder.Services.AddSingleton<SprayWork>();
         builder.Services.AddSingleton<PlacesWork>();
         builder.Services.AddSingleton<SiteWork>();
         builder.Services.AddHttpClient<SoilSurvey>().ConfigurePrimaryHttpMessageHandler(SoilSurvey.Wire).RemoveAllLoggers();

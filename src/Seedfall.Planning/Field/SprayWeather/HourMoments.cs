@@ -21,7 +21,7 @@ internal sealed class HourMoments(HourlyForecast forecast, Place place, SprayLim
     internal SprayMoment At(int i)
     {
         var hour = forecast.Hours[i];
-        var (end, sun) = (hour.Start.AddHours(1.0), SunClock.At(place, hour.Start));
+        var (end, sun) = (hour.Start.AddHours(1.0), DaySun.At(place, hour.Start));
         var (wind, gust) = (hour.WindMs * _toTwoMeters, hour.GustMs * _toTwoMeters);
         var (rainIn, rainKnown) = RainAfter(i);
         return new SprayMoment

@@ -22,7 +22,7 @@ public static class SprayNow
     /// <param name="sun">The day's sun at the lawn.</param>
     /// <param name="now">The moment.</param>
     /// <param name="nozzleHeight">Height of the nozzle, 0.15 to 2 m; null for the usual one.</param>
-    public static SprayJudgment Judge(SprayReading reading, SprayLabel label, SunClock sun, DateTimeOffset now, Length? nozzleHeight = null)
+    public static SprayJudgment Judge(SprayReading reading, SprayLabel label, DaySun sun, DateTimeOffset now, Length? nozzleHeight = null)
     {
         ArgumentNullException.ThrowIfNull(reading);
         ArgumentNullException.ThrowIfNull(sun);
@@ -33,7 +33,7 @@ public static class SprayNow
     }
 
     /// <summary>The reading at the heights the rules want it.</summary>
-    public static SprayMoment MomentOf(SprayReading reading, SprayLimits limits, SunClock sun, DateTimeOffset now)
+    public static SprayMoment MomentOf(SprayReading reading, SprayLimits limits, DaySun sun, DateTimeOffset now)
     {
         ArgumentNullException.ThrowIfNull(reading);
         ArgumentNullException.ThrowIfNull(limits);

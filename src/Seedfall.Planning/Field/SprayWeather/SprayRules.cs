@@ -11,10 +11,6 @@ namespace Seedfall.Planning.Field.SprayWeather;
 /// </summary>
 public static class SprayRules
 {
-    // Stull's wet bulb is made for these; beyond them Delta-T is as at the end.
-    private const double DampestPct = 99.0;
-    private const double DriestPct = 5.0;
-
     /// <summary>The worst of the reasons; go where there is none.</summary>
     public static SprayVerdict VerdictOf(IReadOnlyList<SprayReason> reasons)
     {
@@ -142,7 +138,7 @@ public static class SprayRules
     }
 
     /// <summary>Air less wet bulb, degC; null where air or humidity is not known or the air is colder or hotter than the formula was made for.</summary>
-    internal static double? DeltaC(SprayMoment m) => m is { AirC: { } air and >= -20.0 and <= 50.0, HumidityPct: { } humidity }
-        ? DeltaT.DifferenceC(Temperature.FromCelsius(air), Fraction.FromPercent(Math.Clamp(humidity, DriestPct, DampestPct)))
+    internal static double? DeltaC(SprayMoment m) => m is { AirC: { } air and >= DeltaT.ColdestC and <= DeltaT.HottestC, HumidityPct: { } humidity }
+        ? DeltaT.DifferenceC(Temperature.FromCelsius(air), Fraction.FromPercent(Math.Clamp(humidity, DeltaT.DriestPct, DeltaT.DampestPct)))
         : null;
 }

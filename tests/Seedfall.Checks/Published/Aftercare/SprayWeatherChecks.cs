@@ -50,7 +50,7 @@ public sealed class SprayWeatherChecks
     [Fact]
     public void TheSunsClockHasTheDaysLength()
     {
-        var sun = SunClock.At(new Place(-20.0, 0.0, 0.0), new DateTimeOffset(2026, 9, 3, 12, 0, 0, TimeSpan.Zero));
+        var sun = DaySun.At(new Place(-20.0, 0.0, 0.0), new DateTimeOffset(2026, 9, 3, 12, 0, 0, TimeSpan.Zero));
         Assert.Equal(11.7, 2.0 * sun.HalfDayHours, 0.05);
     }
 

@@ -10,7 +10,7 @@ public sealed class SprayNowTests
 {
     private static readonly DateTimeOffset Forenoon = new(2026, 9, 5, 10, 0, 0, TimeSpan.FromHours(-5));
 
-    private static readonly SunClock Sun = SunClock.At(new Place(41.6, -89.9, 230.0), Forenoon);
+    private static readonly DaySun Sun = DaySun.At(new Place(41.6, -89.9, 230.0), Forenoon);
 
     private static SprayReading Fair { get; } = new() { Wind = Speed.FromMilesPerHour(4.0), Gust = Speed.FromMilesPerHour(5.0), Air = Temperature.FromFahrenheit(68.0), Humidity = Fraction.FromPercent(60.0), Sky = SkyCover.Broken, WetLeaves = false, NoRainInSight = true };
 

@@ -30,7 +30,7 @@ public sealed record SprayAgainst(string Id, int Hours);
 /// <param name="Hours">From the present hour on, at most five days.</param>
 /// <param name="Stretches">Fit and long enough for the work, in order of time.</param>
 /// <param name="Against">Most hours first.</param>
-public sealed record SprayWindow(IReadOnlyList<SprayHour> Hours, IReadOnlyList<SprayStretch> Stretches, IReadOnlyList<SprayAgainst> Against, SprayLimits Limits, HourlyForecast Forecast)
+public sealed record SprayOutlook(IReadOnlyList<SprayHour> Hours, IReadOnlyList<SprayStretch> Stretches, IReadOnlyList<SprayAgainst> Against, SprayLimits Limits, HourlyForecast Forecast)
 {
     /// <summary>How far ahead is looked.</summary>
     public const int DaysAhead = 5;
@@ -64,7 +64,7 @@ public sealed record SprayWindow(IReadOnlyList<SprayHour> Hours, IReadOnlyList<S
     /// <param name="now">The moment.</param>
     /// <param name="workHours">How long the spraying takes, above 0 and at most 12 h.</param>
     /// <param name="nozzleHeight">Height of the nozzle, 0.15 to 2 m; null for the usual one.</param>
-    public static SprayWindow Of(HourlyForecast forecast, Place place, SprayLabel label, DateTimeOffset now, double workHours, Length? nozzleHeight = null)
+    public static SprayOutlook Of(HourlyForecast forecast, Place place, SprayLabel label, DateTimeOffset now, double workHours, Length? nozzleHeight = null)
     {
         ArgumentNullException.ThrowIfNull(forecast);
         ArgumentNullException.ThrowIfNull(place);

@@ -5,7 +5,7 @@ using Seedfall.Planning.Field.SprayWeather;
 namespace Seedfall.Planning.Tests.Field.SprayWeather;
 
 /// <summary>The hours ahead.</summary>
-public sealed class SprayWindowTests
+public sealed class SprayOutlookTests
 {
     private static readonly Place Town = new(41.6, -89.9, 230.0);
 
@@ -78,7 +78,7 @@ public sealed class SprayWindowTests
     [Fact]
     public void It_begins_with_the_present_hour_and_ends_after_five_days()
     {
-        var window = SprayWindow.Of(new HourlyForecast(Fair(24 * 9), 10.0, "test"), Town, Label, Midnight.AddHours(30.5), 1.0);
+        var window = SprayOutlook.Of(new HourlyForecast(Fair(24 * 9), 10.0, "test"), Town, Label, Midnight.AddHours(30.5), 1.0);
         Assert.Equal(Midnight.AddHours(30), window.Hours[0].Hour.Start);
         Assert.True(window.Hours[^1].Hour.Start < Midnight.AddHours(30.5).AddDays(5));
         Assert.Equal(121, window.Hours.Count);
@@ -102,7 +102,7 @@ public sealed class SprayWindowTests
         Assert.Equal(96, forecast.Hours.Count);
         Assert.Equal(8.0, forecast.Hours.Sum(h => h.RainMm!.Value), 1e-9);
         Assert.Equal((24.0, 12.0), (forecast.Hours.Max(h => h.AirC!.Value), forecast.Hours.Min(h => h.AirC!.Value)));
-        var window = SprayWindow.Of(forecast, Town, Label, Midnight, 1.0);
+        var window = SprayOutlook.Of(forecast, Town, Label, Midnight, 1.0);
         Assert.True(window.Rough);
         Assert.Contains(window.Stretches, s => s.Start.Day == 5);
     }
@@ -112,7 +112,7 @@ public sealed class SprayWindowTests
     {
         WeatherDay[] days = [.. Enumerable.Range(5, 4).Select(d => new WeatherDay(new DateOnly(2026, 9, d), 24.0, 12.0, 0.0))];
         var forecast = DayHours.From(new WeatherHistory(Town, "test", days, [], []), Town, new DateOnly(2026, 9, 5), TimeSpan.FromHours(-6))!;
-        var window = SprayWindow.Of(forecast, Town, Label, Midnight, 1.0);
+        var window = SprayOutlook.Of(forecast, Town, Label, Midnight, 1.0);
         Assert.All(window.Hours, h => Assert.NotEqual(SprayVerdict.Go, h.Verdict));
         Assert.All(window.Hours, h => Assert.Contains(h.Reasons, r => r.Id == "wind.unknown"));
     }
@@ -121,9 +121,9 @@ public sealed class SprayWindowTests
     public void Without_a_day_ahead_there_is_nothing_to_draw_hours_from() =>
         Assert.Null(DayHours.From(new WeatherHistory(Town, "test", [new(new DateOnly(2026, 9, 4), 24.0, 12.0, 0.0)], [], []), Town, new DateOnly(2026, 9, 5), TimeSpan.FromHours(-6)));
 
-    private static SprayHour At(SprayWindow window, int hour) => window.Hours.First(h => h.Hour.Start.Hour == hour);
+    private static SprayHour At(SprayOutlook window, int hour) => window.Hours.First(h => h.Hour.Start.Hour == hour);
 
-    private static SprayWindow Window(IReadOnlyList<ForecastHour> hours, double work = 1.0) => SprayWindow.Of(new HourlyForecast(hours, 10.0, "test"), Town, Label, Midnight, work);
+    private static SprayOutlook Window(IReadOnlyList<ForecastHour> hours, double work = 1.0) => SprayOutlook.Of(new HourlyForecast(hours, 10.0, "test"), Town, Label, Midnight, work);
 
     /// <summary>Days of 12 to 24 degC with a steady wind and no cloud to speak of.</summary>
     private static IReadOnlyList<ForecastHour> Fair(int count, double windMph = 6.0) => [.. Enumerable.Range(0, count).Select(i => new ForecastHour(Midnight.AddHours(i))
