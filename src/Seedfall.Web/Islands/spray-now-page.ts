@@ -66,7 +66,9 @@ function start(form: HTMLFormElement, data: Data): void {
     mark.className = `spray-${judged.verdict}`;
     mark.textContent = `${sign} ${word}`;
     verdict.replaceChildren("So far: ", mark);
-    why.textContent = judged.reasons.filter(r => r.weight === judged.verdict && r.weight !== "go").map(r => say(r, known)).join(" ");
+    const against = judged.reasons.filter(r => r.weight !== "go");
+    const more = against.length > 1 ? ` And ${against.length - 1} more.` : "";
+    why.textContent = against[0] ? say(against[0], known) + more : "";
   };
   form.addEventListener("input", show);
   show();

@@ -23,10 +23,10 @@ internal static class SprayFigures
         ? new Working("label's highest wind", [], "label, as entered", Sureness.Measured, "Held against the wind as read on the spot, or as forecast brought to 2 m; not against the lesser wind at the nozzle.")
         : new Working("8 mph", [], "a university consortium's advice where the label is silent", Sureness.Assumed, "The label's highest wind was not entered. Enter it: it decides."));
 
-    /// <summary>Minutes without rain afterward.</summary>
-    internal static Figure RainFree(SprayLimits limits) => new("spray.rainfree", "Without rain afterward", QuantityKind.Minutes, limits.RainFreeMinutes, limits.RainFreeFromLabel
-        ? new Working("60 h", [new("h", "label's hours without rain", limits.RainFreeMinutes / 60.0, "h")], "label, as entered", Sureness.Measured)
-        : new Working("60 h", [new("h", "usual hours without rain", limits.RainFreeMinutes / 60.0, "h")], "common practice, no source read", Sureness.Assumed, "The label's hours were not entered. Enter them: they decide."));
+    /// <summary>Hours without rain afterward.</summary>
+    internal static Figure RainFree(SprayLimits limits) => new("spray.rainfree", "Hours without rain afterward", QuantityKind.Number, limits.RainFreeMinutes / 60.0, limits.RainFreeFromLabel
+        ? new Working("label's hours without rain", [], "label, as entered", Sureness.Measured)
+        : new Working("6 h", [], "common practice, no source read", Sureness.Assumed, "The label's hours were not entered. Enter them: they decide."));
 
     private static IEnumerable<Figure> Nozzle(string id, string label, double? nozzleMs, double? stillMs, SprayLimits limits, string source)
     {
