@@ -24,13 +24,18 @@ internal static class SprayWords
 
     public static string Hour(DateTimeOffset at, UnitSystem system) => at.Hour == 12 && system == UnitSystem.UsCustomary ? "noon" : Wording.Time(TimeOnly.FromDateTime(at.DateTime), system);
 
-    /// <summary>For example <c>9 am to noon</c>.</summary>
-    public static string Span(DateTimeOffset from, DateTimeOffset to, UnitSystem system) => $"{Hour(from, system)} to {(to.Hour == 0 ? "midnight" : Hour(to, system))}";
+    /// <summary>For example <c>9 am to noon</c> or <c>7 to 9 am</c>.</summary>
+    public static string Span(DateTimeOffset from, DateTimeOffset to, UnitSystem system)
+    {
+        var (start, end) = (Hour(from, system), to.Hour == 0 ? "midnight" : Hour(to, system));
+        var half = end.Length > 3 ? end[^3..] : "";
+        return half is " am" or " pm" && start.EndsWith(half, StringComparison.Ordinal) ? $"{start[..^3]} to {end}" : $"{start} to {end}";
+    }
 
     public static string Stretch(SprayStretch stretch, UnitSystem system) =>
         $"{Wording.Day(DateOnly.FromDateTime(stretch.Start.DateTime))}, {Span(stretch.Start, stretch.End, system)}";
 
-    public static string Wind(double? ms, UnitSystem system) => ms is { } value ? FigureText.Show(QuantityKind.Speed, Math.Round(value, 1), system) is var shown ? $"{Round(value, system)} {shown.Unit}" : "" : "wind not known";
+    public static string Wind(double ms, UnitSystem system) => $"{Round(ms, system)} {Unit(system)}";
 
     /// <summary>The wind at the nozzle through a run.</summary>
     public static string Wind(SprayRun run, UnitSystem system)
@@ -42,7 +47,7 @@ internal static class SprayWords
         }
 
         var (low, high) = (Round(known.Min(), system), Round(known.Max(), system));
-        return $"{(low == high ? high : $"{low} to {high}")} {(system == UnitSystem.UsCustomary ? "mph" : "m/s")}";
+        return $"{(low == high ? high : $"{low} to {high}")} {Unit(system)}";
     }
 
     /// <summary>The sentence at the top.</summary>
@@ -67,6 +72,8 @@ internal static class SprayWords
     public static string Against(SprayAgainst against) => $"{Hours(against.Hours)} of daylight, {SprayTexts.Of(against.Id).Short}";
 
     public static string Hours(int hours) => hours == 1 ? "1 hour" : string.Create(CultureInfo.InvariantCulture, $"{hours} hours");
+
+    private static string Unit(UnitSystem system) => system == UnitSystem.UsCustomary ? "mph" : "m/s";
 
     private static string Round(double ms, UnitSystem system) =>
         (system == UnitSystem.UsCustomary ? new Speed(ms).MilesPerHour : ms).ToString("0.#", CultureInfo.InvariantCulture);
