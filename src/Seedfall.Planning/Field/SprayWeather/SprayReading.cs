@@ -1,4 +1,5 @@
 using Seedfall.Engine.Units;
+using Seedfall.Planning.Records;
 
 namespace Seedfall.Planning.Field.SprayWeather;
 
@@ -23,6 +24,15 @@ public enum SkyCover
 /// <summary>What is read and seen on the lawn. Null means not looked at.</summary>
 public sealed record SprayReading
 {
+    /// <summary>The reading in the weather written down with an application.</summary>
+    /// <param name="weather">As written down.</param>
+    /// <param name="held">Where the wind was read.</param>
+    public static SprayReading Of(FieldWeather weather, WindHeld held)
+    {
+        ArgumentNullException.ThrowIfNull(weather);
+        return new SprayReading { Wind = weather.Wind, Gust = weather.Gust, Air = weather.Air, Humidity = weather.Humidity, Held = held };
+    }
+
     /// <summary>By hand anemometer: the highest steady reading of a minute.</summary>
     public Speed? Wind { get; init; }
 

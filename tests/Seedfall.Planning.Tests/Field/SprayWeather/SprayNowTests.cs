@@ -86,6 +86,14 @@ public sealed class SprayNowTests
     }
 
     [Fact]
+    public void Weather_written_with_an_application_can_be_judged()
+    {
+        var written = new FieldWeather { Wind = Speed.FromMilesPerHour(12.0), Gust = Speed.FromMilesPerHour(14.0), Air = Temperature.FromFahrenheit(70.0), Humidity = Fraction.FromPercent(55.0) };
+        var judged = SprayNow.Judge(SprayReading.Of(written, WindHeld.Overhead) with { NoRainInSight = true }, new SprayLabel { MaximumWind = Speed.FromMilesPerHour(10.0) }, Sun, Forenoon);
+        Assert.Equal(["wind.label", "gust.label"], judged.Reasons.Where(r => r.Weight == SprayVerdict.Stop).Select(r => r.Id));
+    }
+
+    [Fact]
     public void One_begins_downwind_and_works_into_the_wind()
     {
         Assert.Contains(SprayHolding.For(WindFrom.West), a => a.Statement.StartsWith("Begin along the east edge and work toward the west", StringComparison.Ordinal));
