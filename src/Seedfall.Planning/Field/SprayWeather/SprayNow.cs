@@ -1,6 +1,6 @@
+using Seedfall.Engine.Units;
 using Seedfall.Engine.Workings;
 using Seedfall.Planning.Plan;
-using Seedfall.Engine.Units;
 
 namespace Seedfall.Planning.Field.SprayWeather;
 
