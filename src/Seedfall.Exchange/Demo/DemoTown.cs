@@ -25,7 +25,11 @@ public static class DemoTown
 
     private static readonly Lazy<IReadOnlyList<Lawn>> ReadLawns = new(() => [.. Names.Select(n => Read($"{n}.json"))]);
 
-    private static readonly Lazy<WeatherHistory> Drawn = new(Draw);
+    private static readonly Lazy<WeatherHistory> Drawn = new(() => Draw(Today));
+
+    private static readonly Lazy<WeatherHistory> DrawnAhead = new(() => Draw(Today.AddDays(DaysAhead)));
+
+    private const int DaysAhead = 7;
 
     /// <summary>The day the demo is looked at: the last day its weather is known.</summary>
     public static DateOnly Today { get; } = new(Season, 8, 14);
@@ -36,16 +40,19 @@ public static class DemoTown
     /// <summary>Daily weather from 2001 to the demo's day.</summary>
     public static WeatherHistory Weather => Drawn.Value;
 
+    /// <summary>The same with the week after the demo's day, as invented as the rest: what stands in for a forecast.</summary>
+    public static WeatherHistory Ahead => DrawnAhead.Value.WithDaysAheadForecast(Today);
+
     private static Lawn Read(string file)
     {
         var result = LawnFile.Read(Encoding.UTF8.GetBytes(Embedded.Text($"demo/{file}")), file, Trade.Tables);
         return result.Lawn ?? throw new InvalidOperationException($"the demo is broken: {result.Problems[0]}");
     }
 
-    private static WeatherHistory Draw()
+    private static WeatherHistory Draw(DateOnly last)
     {
         var place = new Place(41.6, -89.9, 230.0);
-        var days = new InventedClimate(Seed, place.LatitudeDeg).Days(new DateOnly(2001, 1, 1), Today);
+        var days = new InventedClimate(Seed, place.LatitudeDeg).Days(new DateOnly(2001, 1, 1), last);
         return new WeatherHistory(place, StationName, days, [$"{WeatherFileName}: invented weather of an invented town"], []);
     }
 }

@@ -13,12 +13,13 @@ internal sealed class HerbicideFormat : ObjectFormat<HerbicideLabel>
 
     private readonly Field<HerbicideLabel, string> _active;
     private readonly Field<HerbicideLabel, FormulationClass> _formulation;
-    private readonly Field<HerbicideLabel, double?> _strength;
+    private readonly Field<HerbicideLabel, double?> _strength, _rainFree;
     private readonly Field<HerbicideLabel, VolumePerArea> _rate, _applied;
     private readonly Field<HerbicideLabel, VolumePerArea?> _most, _mostYear, _carrier;
     private readonly Field<HerbicideLabel, IReadOnlyList<GrassSpecies>> _labeled, _barred;
     private readonly Field<HerbicideLabel, int?> _interval, _repeat;
-    private readonly Field<HerbicideLabel, Speed?> _wind;
+    private readonly Field<HerbicideLabel, Speed?> _wind, _leastWind;
+    private readonly Field<HerbicideLabel, Temperature?> _lowestAir, _highestAir;
     private readonly Field<HerbicideLabel, bool> _hoseEnd;
     private readonly Field<HerbicideLabel, string?> _registration, _reentry;
 
@@ -38,6 +39,10 @@ internal sealed class HerbicideFormat : ObjectFormat<HerbicideLabel>
         _repeat = Optional("repeatAfterEmergenceDays", Scalars.Whole(0, 730), h => h.RepeatAfterEmergenceDays, "Days after emergence before it may be repeated; no repeat is planned where absent.");
         _carrier = Optional("minimumCarrier", Quantities.LiquidRate.Format, h => h.MinimumCarrier, "The label's least carrier.");
         _wind = Optional("maximumWind", Quantities.Speed.Format, h => h.MaximumWind, "The label's highest wind.");
+        _leastWind = Optional("minimumWind", Quantities.Speed.Format, h => h.MinimumWind, "The label's least wind.");
+        _rainFree = Optional("rainFreeHours", Scalars.Decimal(0.0, 168.0), h => h.RainFreeHours, "Hours without rain the label asks for afterward.");
+        _lowestAir = Optional("lowestAir", Quantities.Temperature.Format, h => h.LowestAir, "The label's lowest air temperature.");
+        _highestAir = Optional("highestAir", Quantities.Temperature.Format, h => h.HighestAir, "The label's highest air temperature.");
         _hoseEnd = Usual("hoseEndBarred", Scalars.Truth, h => h.HoseEndBarred, false, "True when the label bars hose-end sprayers.");
         _registration = Optional("registrationNumber", Scalars.Words, h => h.RegistrationNumber, "EPA or other registration number.")!;
         _reentry = Optional("reentry", Scalars.Words, h => h.Reentry, "Re-entry statement as the label words it.")!;
@@ -58,6 +63,10 @@ internal sealed class HerbicideFormat : ObjectFormat<HerbicideLabel>
         RepeatAfterEmergenceDays = v.Get(_repeat),
         MinimumCarrier = v.Get(_carrier),
         MaximumWind = v.Get(_wind),
+        MinimumWind = v.Get(_leastWind),
+        RainFreeHours = v.Get(_rainFree),
+        LowestAir = v.Get(_lowestAir),
+        HighestAir = v.Get(_highestAir),
         HoseEndBarred = v.Get(_hoseEnd),
         RegistrationNumber = v.Get(_registration),
         Reentry = v.Get(_reentry),

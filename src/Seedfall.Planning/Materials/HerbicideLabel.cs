@@ -57,6 +57,18 @@ public sealed record HerbicideLabel
     /// <summary>The label's highest wind.</summary>
     public Speed? MaximumWind { get; init; }
 
+    /// <summary>The label's least wind.</summary>
+    public Speed? MinimumWind { get; init; }
+
+    /// <summary>Hours without rain the label asks for afterward; null means not entered.</summary>
+    public double? RainFreeHours { get; init; }
+
+    /// <summary>The label's lowest air temperature.</summary>
+    public Temperature? LowestAir { get; init; }
+
+    /// <summary>The label's highest air temperature.</summary>
+    public Temperature? HighestAir { get; init; }
+
     /// <summary>True when the label bars hose-end sprayers.</summary>
     public bool HoseEndBarred { get; init; }
 

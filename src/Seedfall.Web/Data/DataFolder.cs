@@ -13,6 +13,8 @@ internal sealed record DataFolder(string Root)
 
     public string Photos => Path.Combine(Root, "photos");
 
+    public string Forecasts => Path.Combine(Root, "forecasts");
+
     public string Lock => Path.Combine(Root, "seedfall.lock");
 
     /// <summary>
@@ -30,7 +32,7 @@ internal sealed record DataFolder(string Root)
     /// <summary>Makes the folder, readable by its owner only.</summary>
     public void Create()
     {
-        foreach (var folder in (string[])[Root, Keys, Photos, Backups])
+        foreach (var folder in (string[])[Root, Keys, Photos, Forecasts, Backups])
         {
             if (OperatingSystem.IsWindows())
             {

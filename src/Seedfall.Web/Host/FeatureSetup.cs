@@ -8,6 +8,7 @@ using Seedfall.Web.Features.Plan;
 using Seedfall.Web.Features.Records;
 using Seedfall.Web.Features.Site;
 using Seedfall.Web.Features.Sprayer;
+using Seedfall.Web.Features.SprayWindow;
 using Seedfall.Web.Features.TakeAway;
 using Seedfall.Web.Features.TakeOn;
 using Seedfall.Web.Features.Timetable;
@@ -34,6 +35,8 @@ internal static class FeatureSetup
         builder.Services.AddSingleton<PlanWork>();
         builder.Services.AddSingleton<TimetableWork>();
         builder.Services.AddSingleton<WaterWork>();
+        builder.Services.AddSingleton<ForecastShelf>();
+        builder.Services.AddSingleton<SprayWork>();
         builder.Services.AddSingleton<PlacesWork>();
         builder.Services.AddSingleton<TankWork>();
         builder.Services.AddSingleton<SiteWork>();

@@ -39,6 +39,8 @@ internal sealed class AnyRecord(Random random)
         ["SeedingIntervalDays"] = (0.0, 730.0),
         ["RepeatAfterEmergenceDays"] = (0.0, 730.0),
         ["LabelSeedingIntervalDays"] = (0.0, 730.0),
+        ["RainFreeHours"] = (0.0, 168.0),
+        ["Celsius"] = (-90.0, 900.0),
         ["DaysAfterSeedDown"] = (-366.0, 366.0),
     };
 

@@ -43,6 +43,10 @@ internal static class SprayRules
         found.Range("preEmergent.seedingIntervalDays", label.SeedingIntervalDays, 0.0, MostDays, "days");
         found.Range("preEmergent.repeatAfterEmergenceDays", label.RepeatAfterEmergenceDays, 0.0, MostDays, "days");
         found.Above("preEmergent.maximumWind", label.MaximumWind?.MilesPerHour, 40.0, "mph");
+        found.Range("preEmergent.minimumWind", label.MinimumWind?.MilesPerHour, 0.0, label.MaximumWind?.MilesPerHour ?? 40.0, "mph");
+        found.Range("preEmergent.rainFreeHours", label.RainFreeHours, 0.0, 168.0, "hours");
+        found.Range("preEmergent.lowestAir", label.LowestAir?.Celsius, -10.0, label.HighestAir?.Celsius ?? 50.0, "degC");
+        found.Range("preEmergent.highestAir", label.HighestAir?.Celsius, 0.0, 50.0, "degC");
         var both = label.LabeledAtSeeding.Intersect(label.Barred).ToList();
         if (both.Count > 0)
         {

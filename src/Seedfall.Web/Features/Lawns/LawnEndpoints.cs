@@ -3,6 +3,7 @@ using Microsoft.AspNetCore.Mvc;
 using Seedfall.Exchange.Lawns;
 using Seedfall.Web.Features.Drawing;
 using Seedfall.Web.Features.Photos;
+using Seedfall.Web.Features.SprayWindow;
 using Seedfall.Web.Features.TakeOn;
 using Seedfall.Web.Forms;
 using Seedfall.Web.Host;
@@ -24,7 +25,7 @@ internal static class LawnEndpoints
         app.MapPost("/lawns/{id}/remove", Remove);
     }
 
-    private static async Task<IResult> Remove(string id, IFormCollection form, LawnBook book, SheetShelf shelf, PhotoShelf photos, HttpContext http)
+    private static async Task<IResult> Remove(string id, IFormCollection form, LawnBook book, SheetShelf shelf, PhotoShelf photos, ForecastShelf forecasts, HttpContext http)
     {
         var stored = await book.Find(id, http.RequestAborted);
         var pictures = await photos.Of(id, http.RequestAborted);
@@ -35,6 +36,7 @@ internal static class LawnEndpoints
 
         shelf.Keep(stored.Row, SheetNotes.None);
         photos.Forget(pictures);
+        forecasts.Forget(stored.Row);
         return Results.LocalRedirect("/");
     }
 

@@ -24,6 +24,7 @@ internal static class LawnClock
         return new DateTimeOffset(local.Year, local.Month, local.Day, local.Hour, local.Minute, local.Second, local.Offset);
     }
 
-    private static TimeZoneInfo Zone(StoredLawn stored) =>
+    /// <summary>The zone its clock keeps; UTC where this machine does not know it.</summary>
+    public static TimeZoneInfo Zone(StoredLawn stored) =>
         TimeZoneInfo.TryFindSystemTimeZoneById(LawnZone.Of(stored.Lawn).Zone, out var known) ? known : TimeZoneInfo.Utc;
 }

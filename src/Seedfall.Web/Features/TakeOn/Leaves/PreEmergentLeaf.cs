@@ -26,6 +26,10 @@ internal sealed class PreEmergentLeaf() : Leaf("pre-emergent", "Pre-emergent", "
     private static readonly NumberField Repeat = new("repeat", "Repeat, after emergence", 0.0, 365.0, "days") { Whole = true, Hint = "Blank means no repeat is planned." };
     private static readonly QuantityField<VolumePerArea> Carrier = new("mincarrier", "Label’s least carrier", UnitChoices.Carrier, Nothing, VolumePerArea.FromLitersPerHectare(20_000.0)) { AboveLeast = true };
     private static readonly QuantityField<Speed> Wind = new("maxwind", "Label’s highest wind", UnitChoices.Speed, Speed.FromMetersPerSecond(0.0), Speed.FromMetersPerSecond(20.0)) { AboveLeast = true };
+    private static readonly QuantityField<Speed> LeastWind = new("minwind", "Label’s least wind", UnitChoices.Speed, Speed.FromMetersPerSecond(0.0), Speed.FromMetersPerSecond(10.0)) { Hint = "Some labels bar still air." };
+    private static readonly NumberField RainFree = new("rainfree", "Without rain afterward", 0.0, 168.0, "hours") { Hint = "As the label asks; 0 where rain may follow at once. Blank: 6 hours are assumed." };
+    private static readonly QuantityField<Temperature> Lowest = new("lowair", "Label’s lowest air temperature", UnitChoices.Temperature, Temperature.FromCelsius(-10.0), Temperature.FromCelsius(50.0));
+    private static readonly QuantityField<Temperature> Highest = new("highair", "Label’s highest air temperature", UnitChoices.Temperature, Temperature.FromCelsius(0.0), Temperature.FromCelsius(50.0));
     private static readonly TickField HoseEnd = new("hoseend", "The label bars hose-end sprayers");
     private static readonly TextField Registration = new("registration", "Registration number") { Longest = 40 };
     private static readonly TextField Reentry = new("reentry", "When people and pets may go back on") { Longest = 200, Hint = "As the label words it." };
@@ -33,7 +37,8 @@ internal sealed class PreEmergentLeaf() : Leaf("pre-emergent", "Pre-emergent", "
     public override IReadOnlyList<FieldGroup> Groups(Lawn lawn, TradeTables trade) =>
     [
         new("The product", [Active, Formulation, Rate]) { Hint = "Copy from the label in your hand. Applying it for pay usually needs a license." },
-        new("The label’s walls", [MaxRate, MaxYear, Applied, Interval, Repeat, Carrier, Wind, HoseEnd]),
+        new("The label’s walls", [MaxRate, MaxYear, Applied, Interval, Repeat, Carrier, HoseEnd]),
+        new("The label’s weather", [Wind, LeastWind, RainFree, Lowest, Highest]) { Hint = "The spray window holds every hour to it. What is left blank is assumed, and said to be." },
         new("Grasses", [Safe, Barred]),
         new("For the record", [Strength, Registration, Reentry]) { Folded = true },
     ];
@@ -58,6 +63,10 @@ internal sealed class PreEmergentLeaf() : Leaf("pre-emergent", "Pre-emergent", "
         Repeat.Fill(entries, label?.RepeatAfterEmergenceDays);
         Carrier.Fill(entries, label?.MinimumCarrier);
         Wind.Fill(entries, label?.MaximumWind);
+        LeastWind.Fill(entries, label?.MinimumWind);
+        RainFree.Fill(entries, label?.RainFreeHours);
+        Lowest.Fill(entries, label?.LowestAir);
+        Highest.Fill(entries, label?.HighestAir);
         HoseEnd.Fill(entries, label?.HoseEndBarred ?? false);
         Registration.Fill(entries, label?.RegistrationNumber);
         Reentry.Fill(entries, label?.Reentry);
@@ -94,6 +103,10 @@ internal sealed class PreEmergentLeaf() : Leaf("pre-emergent", "Pre-emergent", "
                 RepeatAfterEmergenceDays = Repeat.ReadWhole(entries),
                 MinimumCarrier = Carrier.Read(entries),
                 MaximumWind = Wind.Read(entries),
+                MinimumWind = LeastWind.Read(entries),
+                RainFreeHours = RainFree.Read(entries),
+                LowestAir = Lowest.Read(entries),
+                HighestAir = Highest.Read(entries),
                 HoseEndBarred = HoseEnd.Read(entries),
                 RegistrationNumber = Registration.Read(entries),
                 Reentry = Reentry.Read(entries),
