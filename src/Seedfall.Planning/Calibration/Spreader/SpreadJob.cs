@@ -48,7 +48,7 @@ public sealed record JobProgress
     /// <summary>Rate of the present pass where it has been.</summary>
     public required MassPerArea PassRate { get; init; }
 
-    /// <summary>Complete passes in which something fell.</summary>
+    /// <summary>Complete passes.</summary>
     public required int Passes { get; init; }
 
     /// <summary>Ground given up because it has too much.</summary>
@@ -71,14 +71,16 @@ public sealed record JobProgress
         var (openM2, doneKg, coveredM2, usedKg) = (job.Ground.SquareMeters, 0.0, 0.0, 0.0);
         var (closed, targetKg) = (new List<ClosedGround>(), job.Target.KilogramsPerSquareMeter);
         var passes = 0;
-        foreach (var run in runs)
+
+        // A run in which nothing fell put the spreader nowhere.
+        foreach (var run in runs.Where(r => r.Used > Mass.Zero))
         {
             coveredM2 += run.Covered.SquareMeters;
             usedKg += run.Used.Kilograms;
             if (coveredM2 >= Complete * openM2)
             {
                 doneKg += usedKg / openM2;
-                passes += usedKg > 0.0 ? 1 : 0;
+                passes++;
                 (coveredM2, usedKg) = (0.0, 0.0);
             }
             else if (doneKg + usedKg / coveredM2 > targetKg * (1.0 + Close))
