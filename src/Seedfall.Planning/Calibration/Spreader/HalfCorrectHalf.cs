@@ -14,11 +14,11 @@ public static class HalfCorrectHalf
     /// <summary>No run may have a greater chance than this of bringing the total over the target and its tolerance.</summary>
     public const double OverChance = 0.05;
 
-    /// <summary>Lacking less than this share of the target is not worth another walk (UMass Extension, Rotary Spreader Calibration, holds 5 %).</summary>
-    public const double NotWorth = 0.07;
+    /// <summary>Lacking less than this share of the target is not worth another walk (UMass Extension, Rotary Spreader Calibration).</summary>
+    public const double NotWorth = SpreaderOutput.Tolerance;
 
     /// <summary>The rest goes on in one run only where the chance of coming this close is at least so; else in two.</summary>
-    public const double SureEnough = 0.85;
+    public const double SureEnough = 0.9;
 
     private const int MostPasses = 6;
 
