@@ -77,7 +77,7 @@ public sealed record SpreaderScale
         return rest.Length == 0 ? letter : Decimal(rest) is { } part and >= 0.0 and < 1.0 ? letter + part : null;
     }
 
-    private static string Number(double value) => Math.Round(value, 4).ToString("0.####", CultureInfo.InvariantCulture);
+    private static string Number(double value) => (Math.Round(value, 4) is var round && round == 0.0 ? 0.0 : round).ToString("0.####", CultureInfo.InvariantCulture);
 
     private static double? Decimal(string text) =>
         double.TryParse(text.Replace(',', '.'), NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var value) ? value : null;

@@ -1,7 +1,7 @@
 using Seedfall.Engine.Units;
+using Seedfall.Engine.Workings;
 using Seedfall.Planning.Calibration.Spreader;
 using Seedfall.Planning.Materials;
-using Seedfall.Engine.Workings;
 using Seedfall.Web.Features.TakeOn;
 using Seedfall.Web.Forms;
 

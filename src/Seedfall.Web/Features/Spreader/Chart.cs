@@ -25,13 +25,13 @@ internal sealed record Chart(double LeastX, double MostX, double MostY)
         var rough = (most - least) / 5.0;
         var ten = Math.Pow(10.0, Math.Floor(Math.Log10(rough)));
         var step = ten * (rough / ten) switch { < 1.5 => 1.0, < 3.5 => 2.0, < 7.5 => 5.0, _ => 10.0 };
-        for (var value = Math.Ceiling(least / step - 1.0e-9) * step; value <= most + 1.0e-9 * step; value += step)
+        for (var value = Math.Ceiling(least / step - 1.0e-9) * step + 0.0; value <= most + 1.0e-9 * step; value += step)
         {
-            yield return Math.Round(value, 9);
+            yield return Math.Round(value, 9) + 0.0;
         }
     }
 
     public static string N(double value) => Math.Round(value, 1).ToString("0.#", CultureInfo.InvariantCulture);
 
-    public static string Plain(double value) => value.ToString("0.##", CultureInfo.InvariantCulture);
+    public static string Plain(double value) => (value == 0.0 ? 0.0 : value).ToString("0.##", CultureInfo.InvariantCulture);
 }

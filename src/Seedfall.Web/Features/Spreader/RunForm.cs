@@ -63,8 +63,17 @@ internal static class RunForm
 
         return Checked(entries, spreader, opening, put, left ?? Mass.Zero, gaveOut ?? open, (o, used, covered) => new SpreaderEntry.Run
         {
-            Id = id, At = at, Material = job.Ahead.Material, What = job.Ahead.What, Opening = o, Covered = covered, Used = used,
-            Swath = job.Ahead.Swath, Walk = job.Ahead.Walk, LawnId = job.LawnId, JobId = job.Id,
+            Id = id,
+            At = at,
+            Material = job.Ahead.Material,
+            What = job.Ahead.What,
+            Opening = o,
+            Covered = covered,
+            Used = used,
+            Swath = job.Ahead.Swath,
+            Walk = job.Ahead.Walk,
+            LawnId = job.LawnId,
+            JobId = job.Id,
         });
     }
 
@@ -75,7 +84,13 @@ internal static class RunForm
         var (opening, put, left, course) = (ReadOpening(entries, spreader.Scale), PutIn.Read(entries), Left.Read(entries), Course.Read(entries));
         return Checked(entries, spreader, opening, put, left ?? Mass.Zero, course, (o, used, covered) => new SpreaderEntry.Run
         {
-            Id = id, At = at, Material = material!.Value, What = what!, Opening = o, Covered = covered, Used = used,
+            Id = id,
+            At = at,
+            Material = material!.Value,
+            What = what!,
+            Opening = o,
+            Covered = covered,
+            Used = used,
         });
     }
 

@@ -1,9 +1,9 @@
 using Seedfall.Engine.Units;
+using Seedfall.Engine.Workings;
 using Seedfall.Planning.Calibration.Spreader;
 using Seedfall.Planning.Ground;
 using Seedfall.Planning.Materials;
 using Seedfall.Planning.Plan;
-using Seedfall.Engine.Workings;
 using Seedfall.Web.Features.Log;
 using Seedfall.Web.Features.Plan;
 using Seedfall.Web.Features.TakeOn;

@@ -1,9 +1,9 @@
+using Microsoft.AspNetCore.Mvc;
 using Seedfall.Exchange.Spreaders;
 using Seedfall.Planning.Calibration.Spreader;
 using Seedfall.Web.Forms;
 using Seedfall.Web.Host;
 using Seedfall.Web.Layout;
-using Microsoft.AspNetCore.Mvc;
 
 namespace Seedfall.Web.Features.Spreader;
 
