@@ -24,7 +24,7 @@ internal static class ValidateCommand
             Print(report, parsed.GetValue(json), streams.Results);
             return Task.FromResult(ExitCode.Done);
         }).Result);
-        return new Command("validate", "Hold the models against measured data.") { soil, ValidateChoice.Make(streams), ValidateWater.Make(streams) };
+        return new Command("validate", "Hold the models against measured data.") { soil, ValidateChoice.Make(streams), ValidateWater.Make(streams), ValidateSpreader.Make(streams) };
     }
 
     /// <summary>Every station that can be read; one that cannot is named and left out.</summary>

@@ -3,7 +3,7 @@ using Microsoft.EntityFrameworkCore.Storage.ValueConversion;
 
 namespace Seedfall.Web.Data;
 
-/// <summary>The database: lawns, seasons, field log, photographs, weather. Instants are stored as unix milliseconds, which order as numbers do.</summary>
+/// <summary>The database: lawns, seasons, field log, photographs, spreaders, weather. Instants are stored as unix milliseconds, which order as numbers do.</summary>
 internal sealed class SeedfallDb(DbContextOptions<SeedfallDb> options) : DbContext(options)
 {
     public DbSet<LawnRow> Lawns => Set<LawnRow>();
@@ -15,6 +15,10 @@ internal sealed class SeedfallDb(DbContextOptions<SeedfallDb> options) : DbConte
     public DbSet<PhotoSpotRow> PhotoSpots => Set<PhotoSpotRow>();
 
     public DbSet<PhotoRow> Photos => Set<PhotoRow>();
+
+    public DbSet<SpreaderRow> Spreaders => Set<SpreaderRow>();
+
+    public DbSet<SpreaderEntryRow> SpreaderEntries => Set<SpreaderEntryRow>();
 
     public DbSet<WeatherRow> Weather => Set<WeatherRow>();
 
@@ -54,6 +58,17 @@ internal sealed class SeedfallDb(DbContextOptions<SeedfallDb> options) : DbConte
             photo.HasKey(p => p.Id);
             photo.HasIndex(p => p.LawnId);
             photo.Property(p => p.Version).IsConcurrencyToken();
+        });
+        modelBuilder.Entity<SpreaderRow>(spreader =>
+        {
+            spreader.HasKey(s => s.Id);
+            spreader.Property(s => s.Id).HasMaxLength(64);
+            spreader.HasMany(s => s.Entries).WithOne().HasForeignKey(e => e.SpreaderId).OnDelete(DeleteBehavior.Cascade);
+        });
+        modelBuilder.Entity<SpreaderEntryRow>(entry =>
+        {
+            entry.HasKey(e => e.Id);
+            entry.HasIndex(e => e.SpreaderId);
         });
     }
 

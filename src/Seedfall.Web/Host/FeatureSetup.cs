@@ -9,6 +9,7 @@ using Seedfall.Web.Features.Records;
 using Seedfall.Web.Features.Site;
 using Seedfall.Web.Features.Sprayer;
 using Seedfall.Web.Features.SprayWindow;
+using Seedfall.Web.Features.Spreader;
 using Seedfall.Web.Features.TakeAway;
 using Seedfall.Web.Features.TakeOn;
 using Seedfall.Web.Features.Timetable;
@@ -39,6 +40,8 @@ internal static class FeatureSetup
         builder.Services.AddSingleton<SprayWork>();
         builder.Services.AddSingleton<PlacesWork>();
         builder.Services.AddSingleton<TankWork>();
+        builder.Services.AddSingleton<SpreaderShelf>();
+        builder.Services.AddSingleton<SpreadWork>();
         builder.Services.AddSingleton<SiteWork>();
         builder.Services.AddHttpClient<SoilSurvey>().ConfigurePrimaryHttpMessageHandler(SoilSurvey.Wire).RemoveAllLoggers();
         builder.Services.AddSingleton<PhotoFolder>();

@@ -220,6 +220,51 @@ namespace Seedfall.Web.Data.Migrations
                     b.ToTable("Seasons");
                 });
 
+            modelBuilder.Entity("Seedfall.Web.Data.SpreaderEntryRow", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("TEXT");
+
+                    b.Property<long>("At")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("Document")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<long>("Received")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("SpreaderId")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("SpreaderId");
+
+                    b.ToTable("SpreaderEntries");
+                });
+
+            modelBuilder.Entity("Seedfall.Web.Data.SpreaderRow", b =>
+                {
+                    b.Property<string>("Id")
+                        .HasMaxLength(64)
+                        .HasColumnType("TEXT");
+
+                    b.Property<long>("Added")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("Document")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("Id");
+
+                    b.ToTable("Spreaders");
+                });
+
             modelBuilder.Entity("Seedfall.Web.Data.WeatherRow", b =>
                 {
                     b.Property<int>("Id")
@@ -310,6 +355,15 @@ namespace Seedfall.Web.Data.Migrations
                         .IsRequired();
                 });
 
+            modelBuilder.Entity("Seedfall.Web.Data.SpreaderEntryRow", b =>
+                {
+                    b.HasOne("Seedfall.Web.Data.SpreaderRow", null)
+                        .WithMany("Entries")
+                        .HasForeignKey("SpreaderId")
+                        .OnDelete(DeleteBehavior.Cascade)
+                        .IsRequired();
+                });
+
             modelBuilder.Entity("Seedfall.Web.Data.LawnRow", b =>
                 {
                     b.Navigation("Seasons");
@@ -318,6 +372,11 @@ namespace Seedfall.Web.Data.Migrations
             modelBuilder.Entity("Seedfall.Web.Data.PhotoSpotRow", b =>
                 {
                     b.Navigation("Photos");
+                });
+
+            modelBuilder.Entity("Seedfall.Web.Data.SpreaderRow", b =>
+                {
+                    b.Navigation("Entries");
                 });
 #pragma warning restore 612, 618
         }

@@ -1,0 +1,24 @@
+using Seedfall.Engine.Units;
+using Seedfall.Engine.Workings;
+using Seedfall.Planning.Calibration;
+using Seedfall.Planning.Calibration.Spreader;
+
+namespace Seedfall.Web.Features.Spreader;
+
+/// <summary>Figures of the spreader's own pages.</summary>
+internal static class SpreaderFigures
+{
+    public static Figure Swath(KeptSpreader spreader) => new(
+        "spreader.swath", "Distance between passes", QuantityKind.Length, Of(spreader).Meters,
+        new Working("as entered, else the usual one of the kind", [], spreader.Swath is null ? "common practice, no source read" : "entered", spreader.Swath is null ? Sureness.CommonPractice : Sureness.Measured));
+
+    public static Figure Course(KeptSpreader spreader, UnitSystem system)
+    {
+        var ground = system == UnitSystem.UsCustomary ? Area.FromThousandSquareFeet(1.0) : Area.FromSquareMeters(100.0);
+        return new(
+            "spreader.course", "Length of the course", QuantityKind.Length, WalkingPace.Course(ground, Of(spreader)).Meters,
+            new Working("L = A / w", [new("A", "ground", ground.SquareFeet, "sq ft"), new("w", "distance between passes", Of(spreader).Feet, "ft")], "arithmetic on the inputs", Sureness.Computed));
+    }
+
+    private static Length Of(KeptSpreader spreader) => spreader.Swath ?? FlowPriors.UsualSwath(spreader.Kind);
+}

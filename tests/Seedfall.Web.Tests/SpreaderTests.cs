@@ -1,0 +1,122 @@
+using System.Net;
+using System.Text;
+using System.Text.RegularExpressions;
+
+namespace Seedfall.Web.Tests;
+
+/// <summary>Spreaders kept across lawns, half-correct-half on the demo, and the pan test.</summary>
+public sealed class SpreaderTests : IDisposable
+{
+    private static readonly (string, string)[] Green = [("name", "The green one"), ("kind", "rotary"), ("letters", "numbers"), ("least", "0"), ("greatest", "10"), ("step", "0.25"), ("swath", ""), ("walk", "")];
+
+    private readonly App _app = new(demo: true);
+
+    [Fact]
+    public async Task Half_correct_half_goes_from_the_first_run_to_the_second_opening()
+    {
+        await Add();
+        var page = await _app.Get("/lawns/mill-lane-corner-lawn-tansy-ford-invente/spreader");
+        Assert.Contains("First half", App.Words(page), StringComparison.Ordinal);
+        Assert.DoesNotContain("second half", App.Words(page), StringComparison.OrdinalIgnoreCase);
+        var (put, job) = (PutIn(page), Job(page));
+        var written = await _app.Post("/lawns/mill-lane-corner-lawn-tansy-ford-invente/spreader", [("with", "the-green-one"), ("job", job), ("opening", "3"), ("put", put), ("put.unit", "lb"), ("left", "0.2"), ("left.unit", "lb"), ("covered", "")]);
+        Assert.Equal($"/lawns/mill-lane-corner-lawn-tansy-ford-invente/spreader?with=the-green-one&job={job}#next", written.Location);
+        var next = App.Words(await _app.Get("/lawns/mill-lane-corner-lawn-tansy-ford-invente/spreader"));
+        Assert.Contains("second half", next, StringComparison.OrdinalIgnoreCase);
+        Assert.Contains("Rate of the last run", next, StringComparison.Ordinal);
+        Assert.Contains("At 3:", App.Words(await _app.Get("/spreaders/the-green-one")), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task The_same_run_sent_twice_is_there_once()
+    {
+        await Add();
+        var page = await _app.Get("/lawns/mill-lane-corner-lawn-tansy-ford-invente/spreader");
+        var entry = Regex.Match(page, "name=\"entry\" value=\"([^\"]+)\"").Groups[1].Value;
+        for (var i = 0; i < 2; i++)
+        {
+            Assert.Equal(HttpStatusCode.Redirect, (await _app.Post("/lawns/mill-lane-corner-lawn-tansy-ford-invente/spreader", [("entry", entry), ("with", "the-green-one"), ("job", Job(page)), ("opening", "3"), ("put", "4"), ("put.unit", "lb"), ("left", "1"), ("left.unit", "lb"), ("covered", "")])).Status);
+        }
+
+        Assert.Single(Regex.Matches(await _app.Get("/spreaders/the-green-one"), "id=\"entry-"));
+    }
+
+    [Theory]
+    [InlineData("opening", "11", "a reading from 0 to 10 is needed")]
+    [InlineData("left", "9", "no more can be left than was put in")]
+    [InlineData("left", "", "what was left, or the ground it covered")]
+    [InlineData("put", "lots", "a number of lb is needed")]
+    public async Task What_cannot_be_is_named_and_nothing_typed_is_lost(string field, string value, string expected)
+    {
+        await Add();
+        var job = Job(await _app.Get("/lawns/mill-lane-corner-lawn-tansy-ford-invente/spreader"));
+        (string, string)[] fields = [("with", "the-green-one"), ("job", job), ("opening", "3.25"), ("put", "4"), ("put.unit", "lb"), ("left", "1"), ("left.unit", "lb"), ("covered", "")];
+        var answer = await _app.Post("/lawns/mill-lane-corner-lawn-tansy-ford-invente/spreader", [.. fields.Where(f => f.Item1 != field), (field, value)]);
+        Assert.Equal(HttpStatusCode.UnprocessableEntity, answer.Status);
+        Assert.Contains(expected, App.Words(answer.Body), StringComparison.Ordinal);
+        Assert.Contains(field == "opening" ? "value=\"4\"" : "value=\"3.25\"", answer.Body, StringComparison.Ordinal);
+        Assert.Contains("Nothing is written yet", await _app.Get("/spreaders/the-green-one"), StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("greatest", "0", "a greatest opening above the least")]
+    [InlineData("least", "shut", "a number such as 0 is needed")]
+    [InlineData("step", "0", "Smallest step")]
+    public async Task A_scale_that_is_none_is_refused(string field, string value, string expected)
+    {
+        var answer = await _app.Post("/spreaders/new", [.. Green.Where(f => f.Item1 != field), (field, value)]);
+        Assert.Equal(HttpStatusCode.UnprocessableEntity, answer.Status);
+        Assert.Contains(expected, App.Words(answer.Body), StringComparison.Ordinal);
+        Assert.Contains("The green one", answer.Body, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task A_test_and_the_first_grains_are_learned_and_can_be_struck()
+    {
+        await Add();
+        await _app.Post("/spreaders/the-green-one/first-fall", [("opening", "1.25")], "/spreaders/the-green-one");
+        await _app.Post("/spreaders/the-green-one/test", [("material", "granules"), ("what", "12-12-12"), ("opening", "4"), ("put", "5"), ("put.unit", "lb"), ("left", "8"), ("left.unit", "oz"), ("covered", "1000"), ("covered.unit", "sqft")]);
+        var page = await _app.Get("/spreaders/the-green-one");
+        Assert.Contains("First grains fell at 1.25", App.Words(page), StringComparison.Ordinal);
+        Assert.Contains("At 4: 4.5 lb per 1,000 sq ft of 12-12-12", App.Words(page), StringComparison.Ordinal);
+        var entry = Regex.Match(page, "id=\"entry-([^\"]+)\"").Groups[1].Value;
+        Assert.Equal(HttpStatusCode.UnprocessableEntity, (await _app.Post($"/spreaders/the-green-one/{entry}/strike", [("why", "")], "/spreaders/the-green-one")).Status);
+        await _app.Post($"/spreaders/the-green-one/{entry}/strike", [("why", "a bridge of damp grains")], "/spreaders/the-green-one");
+        Assert.Contains("Struck: a bridge of damp grains", App.Words(await _app.Get("/spreaders/the-green-one")), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task A_spreader_goes_out_as_a_file_and_comes_in_again()
+    {
+        await Add();
+        await _app.Post("/spreaders/the-green-one/first-fall", [("opening", "1.25")], "/spreaders/the-green-one");
+        var file = Encoding.UTF8.GetBytes(await _app.Get("/spreaders/the-green-one/spreader.json"));
+        using var other = new App();
+        var answer = await other.Upload("/spreaders/from-file", [("spreader.json", file)], page: "/spreaders", field: "file");
+        Assert.Equal("/spreaders/the-green-one", answer.Location);
+        Assert.Contains("First grains fell at 1.25", App.Words(await other.Get("/spreaders/the-green-one")), StringComparison.Ordinal);
+        Assert.Equal(HttpStatusCode.UnprocessableEntity, (await other.Upload("/spreaders/from-file", [("x.json", "{}"u8.ToArray())], page: "/spreaders", field: "file")).Status);
+    }
+
+    [Fact]
+    public async Task Pans_give_swath_spacing_and_sides()
+    {
+        var page = App.Words(await _app.Get("/spreaders/pans?pans=0+1+2+3+4+5+6+7+6+5+4+3+2+1+0&apart=1&apart.unit=ft"));
+        Assert.Contains("The effective swath is 7 ft", page, StringComparison.Ordinal);
+        Assert.Contains("50 % fell left of you", page, StringComparison.Ordinal);
+        Assert.Contains("Up to 9 ft", page, StringComparison.Ordinal);
+        Assert.Contains("an odd number of pans", App.Words(await _app.Get("/spreaders/pans?pans=1+2+3+4", HttpStatusCode.UnprocessableEntity)), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Without_a_spreader_the_lawn_asks_for_one() =>
+        Assert.Contains("Which spreader?", App.Words(await _app.Get("/lawns/mill-lane-corner-lawn-tansy-ford-invente/spreader")), StringComparison.Ordinal);
+
+    public void Dispose() => _app.Dispose();
+
+    private async Task Add() => Assert.Equal("/spreaders/the-green-one", (await _app.Post("/spreaders/new", Green)).Location);
+
+    private static string Job(string page) => Regex.Match(page, "name=\"job\" value=\"([^\"]+)\"").Groups[1].Value;
+
+    private static string PutIn(string page) => Regex.Match(App.Words(page), @"Put in ([\d.]+) lb").Groups[1].Value;
+}
