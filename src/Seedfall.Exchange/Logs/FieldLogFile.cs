@@ -36,17 +36,18 @@ public static class FieldLogFile
             problems.Add("lawn", at.Line, at.Column, $"the log of {lawn.Id}", page.LawnId);
         }
 
+        var log = FieldLog.Of(page.Entries);
         foreach (var (entry, i) in page.Entries.Select((e, i) => (e, i)))
         {
             var path = $"entries[{i}]";
             var at = tree.Nearest(path);
-            foreach (var problem in LogRules.Problems(lawn, entry))
+            foreach (var problem in LogRules.Problems(lawn, entry).Concat(LogRules.ProblemsIn(log, entry)))
             {
                 problems.Add(path, at.Line, at.Column, "an entry that can stand", problem);
             }
         }
 
-        return problems.Any ? new(null, problems.All) : new(FieldLog.Of(page.Entries), []);
+        return problems.Any ? new(null, problems.All) : new(log, []);
     }
 
     /// <summary>The log as UTF-8 JSON; reading it gives the same entries back.</summary>

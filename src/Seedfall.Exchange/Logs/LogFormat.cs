@@ -68,6 +68,8 @@ internal sealed class WhatFormat : ChoiceFormat<LogEntry>
         Kind("watered", Watered(), e => e as LogEntry.Watered, e => e, "Water was given.");
         Kind("rained", Rained(), e => e as LogEntry.Rained, e => e, "Rain read off a gauge.");
         Kind("fingerTest", Finger(), e => e as LogEntry.FingerTest, e => e, "A finger pushed into the seedbed.");
+        Kind("mowed", Mowed(), e => e as LogEntry.Mowed, e => e, "The grass was mowed.");
+        Kind("applied", ApplicationFormat.One, e => (e as LogEntry.Applied)?.What, a => new LogEntry.Applied(a) { Id = Guid.Empty, At = Later }, "Something was put on the lawn; the entry's instant is the start.");
         Kind("note", Note(), e => e as LogEntry.Note, e => e, "Something worth keeping in words.");
         Kind("struck", Struck(), e => e as LogEntry.Struck, e => e, "An earlier entry does not hold.");
     }
@@ -116,6 +118,13 @@ internal sealed class WhatFormat : ChoiceFormat<LogEntry>
         var felt = f.Required("felt", NamesOf<FingerFelt>.Format, t => t.Felt, "What it found.");
         var wet = f.Optional("wetTo", Quantities.Depth.Format, t => t.WetTo, "How deep the moist soil reached.");
         return f.Made(v => new LogEntry.FingerTest(v.Get(felt)) { Id = Guid.Empty, At = Later, WetTo = v.Get(wet) });
+    }
+
+    private static RecordFormat<LogEntry.Mowed> Mowed()
+    {
+        var f = new RecordFormat<LogEntry.Mowed>("mowed");
+        var to = f.Optional("to", Quantities.Depth.Format, m => m.To, "Height it was mowed to; absent where not looked at.");
+        return f.Made(v => new LogEntry.Mowed { Id = Guid.Empty, At = Later, To = v.Get(to) });
     }
 
     private static RecordFormat<LogEntry.Note> Note()

@@ -14,6 +14,10 @@ public static class LogRules
 
     private const double MostGivenMm = 100.0;
 
+    private const double LeastMowedMm = 10.0;
+
+    private const double MostMowedMm = 254.0;
+
     private const double MostMinutes = 1440.0;
 
     /// <summary>Why the entry cannot stand, each in one sentence; empty where it can.</summary>
@@ -28,8 +32,21 @@ public static class LogRules
             .. entry.Id == Guid.Empty ? ["id: an id of its own is needed"] : Array.Empty<string>(),
             .. entry.PatchId is { } patch && lawn.Patches.All(p => p.Id != patch) ? [$"patch: {patch} is none of this lawn's patches"] : Array.Empty<string>(),
             .. Own(entry),
+            .. entry is LogEntry.Applied applied ? ApplicationRules.Problems(lawn, applied) : [],
             .. entry is LogEntry.Watered { Set: { } set } && lawn.Water?.Sets.Any(s => s.Name == set) != true ? [$"set: {set} is none of this lawn's sprinkler sets"] : Array.Empty<string>(),
         ];
+    }
+
+    /// <summary>What more is wrong with the entry beside the others of its log; empty where nothing is.</summary>
+    /// <param name="log">The log it is written into; whether it holds the entry already makes no difference.</param>
+    /// <param name="entry">The entry.</param>
+    public static IReadOnlyList<string> ProblemsIn(FieldLog log, LogEntry entry)
+    {
+        ArgumentNullException.ThrowIfNull(log);
+        ArgumentNullException.ThrowIfNull(entry);
+        return entry is LogEntry.Applied { What.Replaces: { } earlier } && !log.Entries.Any(e => e.Id == earlier && e is LogEntry.Applied)
+            ? ["replaces: the record to be corrected is no application in this log"]
+            : [];
     }
 
     private static IEnumerable<string> Own(LogEntry entry) => entry switch
@@ -39,6 +56,7 @@ public static class LogRules
         LogEntry.Watered watered => Water(watered),
         LogEntry.Rained { Caught.Millimeters: var mm } when mm > MostRainMm => [FormattableString.Invariant($"rain: {mm / 25.4:0.#} in is more than fell in any day on record; check the unit")],
         LogEntry.FingerTest { WetTo.Millimeters: > MostFingerMm } => ["finger: no finger reaches deeper than 6 in (150 mm)"],
+        LogEntry.Mowed { To.Millimeters: < LeastMowedMm or > MostMowedMm } => ["mowed: a height from 0.4 to 10 in (10 to 254 mm) is needed; check the unit"],
         LogEntry.Note { Text: var text } when string.IsNullOrWhiteSpace(text) => ["note: some words are needed"],
         LogEntry.Struck { Why: var why } when string.IsNullOrWhiteSpace(why) => ["struck: the reason is needed"],
         _ => [],

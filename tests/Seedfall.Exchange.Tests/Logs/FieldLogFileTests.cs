@@ -24,6 +24,10 @@ public sealed class FieldLogFileTests
         new LogEntry.Watered { Id = Id(8), At = At, PatchId = "front", Minutes = 12.0 },
         new LogEntry.Rained(Depth.FromInches(0.35)) { Id = Id(9), At = At },
         new LogEntry.FingerTest(FingerFelt.TooDry) { Id = Id(10), At = At, WetTo = Depth.FromInches(0.25) },
+        new LogEntry.Mowed { Id = Id(11), At = At.AddDays(20), To = Depth.FromInches(3) },
+        new LogEntry.Mowed { Id = Id(12), At = At.AddDays(24) },
+        new LogEntry.Applied(Applications.Whole) { Id = Id(13), At = At },
+        new LogEntry.Applied(Applications.Least with { Replaces = Id(13), Why = "the bag was weighed again" }) { Id = Id(14), At = At },
         new LogEntry.Note("dew till ten") { Id = Id(5), At = At },
         new LogEntry.Struck(Id(5), "the wrong lawn") { Id = Id(6), At = At.AddDays(1) },
     ];
@@ -35,10 +39,19 @@ public sealed class FieldLogFileTests
         var bytes = FieldLogFile.Write(Lawn.Id, log);
         var read = FieldLogFile.Read(bytes, "log.json", Lawn);
         Assert.True(read.IsRead, string.Join('\n', read.Problems));
-        Assert.Equal(log.Entries, read.Log.Entries);
+        Assert.Equivalent(log.Entries, read.Log.Entries, strict: true);
         Assert.Equal(bytes, FieldLogFile.Write(Lawn.Id, read.Log));
-        Assert.All(Every, entry => Assert.Equal(entry, FieldLogFile.ReadEntry(FieldLogFile.WriteEntry(entry))));
+        Assert.All(Every, entry => Assert.Equivalent(entry, FieldLogFile.ReadEntry(FieldLogFile.WriteEntry(entry)), strict: true));
+        Assert.Equal(log.Entries.Select(e => e.GetType()), read.Log.Entries.Select(e => e.GetType()));
     }
+
+    [Theory]
+    [InlineData("{ \"mowed\": { \"to\": \"30 in\" } }", "a height from 0.4 to 10 in")]
+    [InlineData("{ \"applied\": { \"kind\": \"seed\", \"product\": \"tall fescue\", \"amount\": {}, \"area\": \"100 sq ft\" } }", "a weight or a volume")]
+    [InlineData("{ \"applied\": { \"kind\": \"seed\", \"product\": \"tall fescue\", \"amount\": { \"mass\": \"2 lb\" }, \"area\": \"100 acre\" } }", "check the unit or the outline")]
+    [InlineData("{ \"applied\": { \"kind\": \"seed\", \"product\": \"tall fescue\", \"amount\": { \"mass\": \"2 lb\" }, \"area\": \"100 sq ft\", \"replaces\": \"0192f0c4-7c1e-7b1a-9d0e-2f7d5a6b8c90\", \"why\": \"weighed again\" } }", "no application in this log")]
+    [InlineData("{ \"applied\": { \"kind\": \"paint\", \"product\": \"tall fescue\", \"amount\": { \"mass\": \"2 lb\" }, \"area\": \"100 sq ft\" } }", "pesticide, fertilizer, seed, other")]
+    public void Applications_and_mowings_no_one_made_are_refused(string what, string expected) => Water_no_one_gave_is_refused(what, expected);
 
     [Fact]
     public void Every_kind_of_entry_is_in_the_list_above() =>

@@ -22,6 +22,7 @@ public sealed record LogKind(string Id, string Title, string Why, IReadOnlyList<
     private static readonly QuantityField<Depth> Caught = new("caught", "In the gauge", UnitChoices.Depth, Depth.FromMillimeters(0.0), Depth.FromMillimeters(1000.0)) { Required = true, Hint = "Empty it after reading." };
     private static readonly ChoiceField<FingerFelt> Felt = new("felt", "What the finger found", [(FingerFelt.TooDry, "too-dry", "Too dry: crumbs"), (FingerFelt.Right, "right", "Right: moist, holds together"), (FingerFelt.Soggy, "soggy", "Soggy: water shows")]) { Required = true, Blank = null };
     private static readonly QuantityField<Depth> WetTo = new("wet-to", "Moist down to", UnitChoices.Depth, Depth.FromMillimeters(0.0), Depth.FromMillimeters(150.0));
+    private static readonly QuantityField<Depth> MowedTo = new("mowed-to", "Mowed to", UnitChoices.Depth, Depth.FromMillimeters(10.0), Depth.FromMillimeters(254.0)) { Hint = "Blank where not looked at." };
     private static readonly TextField Words = new("text", "Note") { Required = true, Longest = 1000 };
 
     public static DateField Day { get; } = new("day", "Day") { Required = true };
@@ -39,6 +40,7 @@ public sealed record LogKind(string Id, string Title, string Why, IReadOnlyList<
         new("watered", "Watered", "What was really put on is what the next rounds are reckoned from.", [Put, Ran]),
         new("rain", "Rain gauge", "Rain on the lawn differs from rain at the station.", [Caught]),
         new("finger", "Finger test", "Push a finger in before a round: it tells whether this seedbed dries faster than computed.", [Felt, WetTo]),
+        new("mowed", "Mowed", "Mowings are counted: most labels let a seedling be sprayed only after so many.", [MowedTo]),
         new("note", "Note", "Whatever is worth keeping.", [Words]),
     ];
 
@@ -67,6 +69,7 @@ public sealed record LogKind(string Id, string Title, string Why, IReadOnlyList<
         "watered" => Watered(id, at, entries),
         "rain" => Caught.Read(entries) is { } caught ? new LogEntry.Rained(caught) { Id = id, At = at } : null,
         "finger" => WetTo.Read(entries) is var wet && Felt.Read(entries) is { } felt ? new LogEntry.FingerTest(felt) { Id = id, At = at, WetTo = wet } : null,
+        "mowed" => new LogEntry.Mowed { Id = id, At = at, To = MowedTo.Read(entries) },
         _ => Words.Read(entries) is { } text ? new LogEntry.Note(text) { Id = id, At = at } : null,
     };
 
@@ -95,6 +98,7 @@ public sealed record LogKind(string Id, string Title, string Why, IReadOnlyList<
         Caught.Fill(entries, null);
         Felt.Fill(entries, FingerFelt.Right);
         WetTo.Fill(entries, null);
+        MowedTo.Fill(entries, null);
         return entries;
     }
 

@@ -2,6 +2,7 @@ using System.Globalization;
 using Seedfall.Engine.Workings;
 using Seedfall.Planning.Field;
 using Seedfall.Planning.Ground;
+using Seedfall.Planning.Records;
 
 namespace Seedfall.Web.Features.Log;
 
@@ -17,9 +18,19 @@ internal static class LogWords
         LogEntry.Watered w => $"Watered {(w.Given is { } given ? Shown(QuantityKind.Depth, given.Millimeters, system) : string.Create(CultureInfo.InvariantCulture, $"{w.Minutes:0.#} min"))}{(w.Set is { } set ? $", {set}" : "")}",
         LogEntry.Rained r => $"Rain {Shown(QuantityKind.Depth, r.Caught.Millimeters, system)} in the gauge",
         LogEntry.FingerTest f => $"Finger test: {Felt(f.Felt)}{(f.WetTo is { } wet ? $", moist to {Shown(QuantityKind.Depth, wet.Millimeters, system)}" : "")}",
+        LogEntry.Mowed m => m.To is { } to ? $"Mowed to {Shown(QuantityKind.Depth, to.Millimeters, system)}" : "Mowed",
+        LogEntry.Applied a => $"Put on {a.What.Product}, {Amount(a.What.Amount, system)} on {Shown(QuantityKind.Area, a.What.Area.SquareMeters, system)}{(a.What.Why is { } why ? $" (corrected: {why})" : "")}",
         LogEntry.Note n => n.Text,
         LogEntry.Struck s => $"Struck an entry: {s.Why}",
         _ => throw new ArgumentOutOfRangeException(nameof(entry), entry.GetType().Name, "is not a known kind of entry"),
+    };
+
+    /// <summary>How much product, in small liquid measure below a quart.</summary>
+    public static string Amount(ProductAmount amount, UnitSystem system) => amount switch
+    {
+        { Mass: { } mass } => Shown(QuantityKind.Mass, mass.Kilograms, system),
+        { Volume: { } volume } => Shown(volume.Quarts < 1.0 ? QuantityKind.Dose : QuantityKind.Volume, volume.Liters, system),
+        _ => "an amount not written down",
     };
 
     public static string Where(LogEntry entry, Lawn lawn) =>
