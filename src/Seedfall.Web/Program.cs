@@ -1,4 +1,5 @@
 using Seedfall.Web.Features.Coverage;
+using Seedfall.Web.Features.DaySheet;
 using Seedfall.Web.Features.Drawing;
 using Seedfall.Web.Features.Lawns;
 using Seedfall.Web.Features.Log;
@@ -37,4 +38,7 @@ app.MapTimetable();
 app.MapCoverage();
 app.MapPhotos();
 app.MapTakeAway();
+app.MapDaySheet();
+app.MapPhone();
+app.MapArrivals();
 return app.OpenAndRun();
