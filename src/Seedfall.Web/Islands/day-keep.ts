@@ -44,7 +44,7 @@ export class Keep {
     if (!this.sheet) return;
     const today = lawnToday(this.sheet);
     const dates = [...new Set([today, nextDay(today), this.sheet.date])];
-    await ask({ kind: "keep", lawn: this.sheet.lawn, name: this.sheet.name, dates });
+    await ask({ kind: "keep", lawn: this.sheet.lawn, name: this.sheet.name, still: this.sheet.still, dates });
   }
 
   private async show(): Promise<void> {

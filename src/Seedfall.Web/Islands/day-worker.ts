@@ -7,7 +7,7 @@ interface Extended extends Event { waitUntil(work: Promise<unknown>): void }
 
 interface Fetched extends Extended { request: Request; respondWith(answer: Promise<Response>): void }
 
-interface Told extends Extended { data: { kind: string; lawn: string; name: string; dates: string[] }; ports: MessagePort[] }
+interface Told extends Extended { data: { kind: string; lawn: string; name: string; still: string; dates: string[] }; ports: MessagePort[] }
 
 declare const self: {
   seedfall: Facts;
@@ -92,7 +92,7 @@ async function heldFor(cache: Cache, path: string): Promise<(() => Promise<Respo
   if (undated) {
     const today = new Date(Date.now() - new Date().getTimezoneOffset() * 60_000).toISOString().slice(0, 10);
     const mine = (await list()).filter((k) => k.lawn === undated[1]).sort((a, b) => a.date.localeCompare(b.date));
-    const best = mine.filter((k) => k.date <= today).pop() ?? mine[0];
+    const best = mine.filter((k) => k.date <= (k.still || today)).pop() ?? mine[0];
     return best ? async () => Response.redirect(best.path) : null;
   }
   const answer = await cache.match(path);
@@ -110,16 +110,16 @@ async function renew(cache: Cache, path: string, answer: Response): Promise<void
   const old = await cache.match(path);
   const name = old?.headers.get(`${KEPT}-name`);
   if (path === HOME) await cache.put(path, answer);
-  else if (name) await store(cache, path, answer, name);
+  else if (name) await store(cache, path, answer, name, old?.headers.get(`${KEPT}-still`) ?? "");
 }
 
-async function keep(what: { lawn: string; name: string; dates: string[] }): Promise<void> {
+async function keep(what: { lawn: string; name: string; still: string; dates: string[] }): Promise<void> {
   const cache = await caches.open(NAME);
   for (const date of what.dates) {
     const path = `/lawns/${what.lawn}/day/${date}`;
     try {
       const answer = await fetch(path, { cache: "no-store" });
-      if (answer.ok && !answer.redirected) await store(cache, path, answer, encodeURIComponent(what.name));
+      if (answer.ok && !answer.redirected) await store(cache, path, answer, encodeURIComponent(what.name), what.still);
     } catch {
       // No signal: what was kept stays as it was.
     }
@@ -128,11 +128,12 @@ async function keep(what: { lawn: string; name: string; dates: string[] }): Prom
 }
 
 /** A page with the day it was kept, and the stamped files it names. */
-async function store(cache: Cache, path: string, answer: Response, name: string): Promise<void> {
+async function store(cache: Cache, path: string, answer: Response, name: string, still: string): Promise<void> {
   const text = await answer.text();
   const headers = new Headers(answer.headers);
   headers.set(KEPT, String(Date.now()));
   headers.set(`${KEPT}-name`, name);
+  headers.set(`${KEPT}-still`, still);
   for (const gone of ["content-encoding", "content-length"]) headers.delete(gone);
   for (const [, address] of text.matchAll(/(?:href|src)="(\/[^"]+\?v=[0-9a-f]+)"/g)) {
     if (address && !(await caches.match(address))) await cache.add(address);
@@ -140,7 +141,7 @@ async function store(cache: Cache, path: string, answer: Response, name: string)
   await cache.put(path, new Response(text, { status: 200, headers }));
 }
 
-async function list(): Promise<{ path: string; lawn: string; name: string; date: string; until: number }[]> {
+async function list(): Promise<{ path: string; lawn: string; name: string; date: string; until: number; still: string }[]> {
   const cache = await caches.open(NAME);
   const found = [];
   for (const request of await cache.keys()) {
@@ -148,7 +149,7 @@ async function list(): Promise<{ path: string; lawn: string; name: string; date:
     const [, lawn, date] = /^\/lawns\/([^/]+)\/day\/([0-9-]{10})$/.exec(path) ?? [];
     const headers = (await cache.match(request))?.headers;
     const kept = Number(headers?.get(KEPT) ?? "0");
-    if (lawn && date && kept > 0 && Date.now() - kept <= KEEP_MS) found.push({ path, lawn, date, name: decodeURIComponent(headers?.get(`${KEPT}-name`) ?? ""), until: kept + KEEP_MS });
+    if (lawn && date && kept > 0 && Date.now() - kept <= KEEP_MS) found.push({ path, lawn, date, name: decodeURIComponent(headers?.get(`${KEPT}-name`) ?? ""), until: kept + KEEP_MS, still: headers?.get(`${KEPT}-still`) ?? "" });
   }
   return found.sort((a, b) => a.name.localeCompare(b.name) || a.date.localeCompare(b.date));
 }

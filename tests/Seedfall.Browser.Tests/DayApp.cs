@@ -1,0 +1,32 @@
+using Microsoft.Playwright;
+
+namespace Seedfall.Browser.Tests;
+
+/// <summary>The app once more, with a lawn whose seed-down day is the day the demo stands still on: what is written there must disturb no other test.</summary>
+public sealed class DayApp : IAsyncLifetime
+{
+    public const string Mill = "/lawns/mill-lane-corner-lawn-tansy-ford-invente";
+
+    public const string Quarry = "/lawns/quarry-hill-slope-tansy-ford-invented";
+
+    /// <summary>Photo spot of <see cref="Mill"/> that looks straight down.</summary>
+    public string Spot { get; private set; } = "";
+
+    public RunningApp App { get; } = new();
+
+    public async ValueTask InitializeAsync()
+    {
+        await App.InitializeAsync();
+        await using var window = await Window.Open(App, "desk");
+        await window.Go(Mill + "?seedDown=2026-08-14");
+        await window.Page.GetByRole(AriaRole.Button, new() { Name = "Keep this" }).ClickAsync();
+        await window.Page.WaitForURLAsync("**season=2026");
+        await window.Go(Mill + "/photos/new");
+        await window.Page.GetByLabel("Name of the spot").FillAsync("Front walk");
+        await window.Page.Locator("form.leaf button.go").ClickAsync();
+        await window.Page.WaitForURLAsync("**/photos/*-*");
+        Spot = window.Page.Url.Split('/')[^1];
+    }
+
+    public ValueTask DisposeAsync() => App.DisposeAsync();
+}
