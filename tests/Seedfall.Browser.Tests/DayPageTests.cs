@@ -23,6 +23,7 @@ public sealed class DayPageTests(RunningApp app)
             {
                 await window.Page.EvaluateAsync("id => location.hash = id", step);
                 await window.Picture($"{name}-{step}");
+                await Tall(window);
                 await window.NothingBars();
             }
         }
@@ -113,6 +114,22 @@ public sealed class DayPageTests(RunningApp app)
         }
 
         window.NoFaults();
+    }
+
+    /// <summary>A window as tall as the step, unfolded: what lies under the thumb's bar at one place of scrolling is no target too small.</summary>
+    private static async Task Tall(Window window)
+    {
+        var height = await window.Page.EvaluateAsync<int>(
+            """
+            () => {
+              const folded = [...document.querySelectorAll('details:not([open])')];
+              folded.forEach(d => d.open = true);
+              const height = document.documentElement.scrollHeight;
+              folded.forEach(d => d.open = false);
+              return height;
+            }
+            """);
+        await window.Page.SetViewportSizeAsync(390, Math.Max(844, height));
     }
 
     private static async Task<IReadOnlyList<string>> Steps(Window window) => await window.Page.Locator("section[data-step]").EvaluateAllAsync<string[]>("all => all.map(s => s.id)");
