@@ -73,7 +73,12 @@ public sealed class JourneyTests(RunningApp app)
         await page.GetByRole(AriaRole.Link, new() { Name = "The tap" }).ClickAsync();
         await page.GetByLabel("Bucket", new() { Exact = true }).FillAsync("5");
         await page.GetByLabel("Filled in").FillAsync("38");
-        await page.GetByRole(AriaRole.Button, new() { Name = "Save, then sprinkler sets" }).ClickAsync();
+        await page.GetByRole(AriaRole.Button, new() { Name = "Save, then more taps" }).ClickAsync();
+        foreach (var next in (string[])["household and well", "timers", "sprinkler sets"])
+        {
+            await page.GetByRole(AriaRole.Link, new() { Name = $"Skip to {next}" }).ClickAsync();
+        }
+
         await page.GetByLabel("Name of the set").FillAsync("Oscillator");
         await page.GetByLabel("Kind of sprinkler").SelectOptionAsync("Oscillating, on a hose");
         await page.GetByRole(AriaRole.Button, new() { Name = "Save, back to the notes" }).ClickAsync();

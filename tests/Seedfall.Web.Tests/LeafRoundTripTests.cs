@@ -1,4 +1,5 @@
 using System.Net;
+using System.Text;
 using System.Text.RegularExpressions;
 using Seedfall.Exchange.Demo;
 using Seedfall.Exchange.Lawns;
@@ -27,7 +28,28 @@ public sealed partial class LeafRoundTripTests : IDisposable
     public async Task Saving_what_is_shown_changes_nothing(string name, string system)
     {
         var lawn = DemoTown.Lawns[DemoTown.Names.ToList().IndexOf(name)];
-        var address = Regex.Matches(await _app.Get("/"), "<h2><a href=\"(/lawns/[^\"]+)\">([^<]+)</a>").First(m => WebUtility.HtmlDecode(m.Groups[2].Value) == lawn.Name).Groups[1].Value;
+        await Unchanged(Regex.Matches(await _app.Get("/"), "<h2><a href=\"(/lawns/[^\"]+)\">([^<]+)</a>").First(m => WebUtility.HtmlDecode(m.Groups[2].Value) == lawn.Name).Groups[1].Value, name, system);
+    }
+
+    [Theory]
+    [InlineData("us")]
+    [InlineData("metric")]
+    public async Task Saving_a_whole_water_supply_as_shown_changes_nothing(string system)
+    {
+        var answer = await _app.Upload("/lawns/from-file", [("lawn.json", Encoding.UTF8.GetBytes(SupplyText.Lawn))]);
+        Assert.True(answer.Status == HttpStatusCode.Found, App.Words(answer.Body));
+        var address = Regex.Match(answer.Location!, "^/lawns/[^/?#]+").Value;
+        var file = await _app.Get(address + "/lawn.json");
+        foreach (var said in (string[])["\"still\": \"61.5 psi\"", "\"together\"", "\"stored\"", "\"06:30\"", "\"startsPerDay\": 4", "\"upTo\"", "3.1031", "\"bore\"", "\"timer\": \"box\"", "\"tap\": \"garage\""])
+        {
+            Assert.Contains(said, file, StringComparison.Ordinal);
+        }
+
+        await Unchanged(address, "supply", system);
+    }
+
+    private async Task Unchanged(string address, string name, string system)
+    {
         await _app.Post("/units", [("system", system), ("back", "/")], "/");
         var before = await _app.Get(address + "/lawn.json");
 
@@ -41,7 +63,7 @@ public sealed partial class LeafRoundTripTests : IDisposable
             Assert.Equal(before, after);
         }
 
-        Assert.True(LawnFile.Read(System.Text.Encoding.UTF8.GetBytes(before), name).IsRead);
+        Assert.True(LawnFile.Read(Encoding.UTF8.GetBytes(before), name).IsRead);
     }
 
     public void Dispose() => _app.Dispose();

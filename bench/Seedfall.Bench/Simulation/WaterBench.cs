@@ -23,7 +23,7 @@ public class WaterBench
     private readonly PatchConditions _ground = new() { Texture = SoilTexture.Loam, TurfShare = 0.3, SeedDepthMm = 4.0, MulchKgM2 = 0.34, MulchCover = 0.5 };
     private readonly DailyPlace _place;
     private readonly DailyScene _scene;
-    private readonly IReadOnlyList<BedWeather> _past;
+    private readonly PastSkies _past;
 
     public WaterBench()
     {
@@ -42,8 +42,8 @@ public class WaterBench
             today,
             _weather with { Days = [.. _weather.Days.Where(d => d.Date < today)] },
             FieldLog.Of(log));
-        _past = [.. Enumerable.Range(Down.Year - Seasons, Seasons).Select(year => _weather.Span(new DateOnly(year, 8, 1), new DateOnly(year, 10, 31))).OfType<IReadOnlyList<WeatherDay>>()
-            .Select(days => BedWeather.Of(days, _place.Place, _place.Climate, SoilHeatConstants.Shipped))];
+        _past = new PastSkies([.. Enumerable.Range(Down.Year - Seasons, Seasons).Select(year => _weather.Span(new DateOnly(year, 8, 1), new DateOnly(year, 10, 31))).OfType<IReadOnlyList<WeatherDay>>()
+            .Select(days => BedWeather.Of(days, _place.Place, _place.Climate, SoilHeatConstants.Shipped))]);
     }
 
     /// <summary>Past seasons.</summary>

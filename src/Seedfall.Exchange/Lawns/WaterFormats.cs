@@ -1,11 +1,10 @@
-using System.Diagnostics.CodeAnalysis;
-using System.Text.Json;
-using System.Text.Json.Nodes;
 using Seedfall.Engine.Units;
 using Seedfall.Exchange.Json;
 using Seedfall.Exchange.Units;
 using Seedfall.Planning.Water;
 using Seedfall.Planning.Water.Coverage;
+using Seedfall.Planning.Water.Supply;
+using Seedfall.Planning.Water.Timetable;
 
 namespace Seedfall.Exchange.Lawns;
 
@@ -16,8 +15,16 @@ internal sealed class WaterSupplyFormat : ObjectFormat<WaterSupply>
 
     private readonly Field<WaterSupply, BucketTest> _bucket;
     private readonly Field<WaterSupply, FlowRate?> _flow;
+    private readonly Field<WaterSupply, PressureTest> _pressure;
+    private readonly Field<WaterSupply, IReadOnlyList<FurtherTap>> _otherTaps;
+    private readonly Field<WaterSupply, FlowRate?> _together, _reserved;
+    private readonly Field<WaterSupply, WellLimit> _well;
+    private readonly Field<WaterSupply, IReadOnlyList<HouseholdHours>> _household;
+    private readonly Field<WaterSupply, Volume?> _householdPerMonth;
     private readonly Field<WaterSupply, IReadOnlyList<SprinklerSet>> _sets;
     private readonly Field<WaterSupply, IReadOnlyList<WateringWindow>> _allowed;
+    private readonly Field<WaterSupply, IReadOnlyList<TimetableTimer>> _timers;
+    private readonly Field<WaterSupply, MeterPrice> _meter;
     private readonly Field<WaterSupply, bool> _permit;
     private readonly Field<WaterSupply, bool?> _timer;
 
@@ -26,8 +33,17 @@ internal sealed class WaterSupplyFormat : ObjectFormat<WaterSupply>
     {
         _bucket = Optional("bucket", BucketFormat.One, w => w.Bucket, "The bucket test: how long the tap takes to fill it.");
         _flow = Optional("flow", Quantities.Flow.Format, w => w.Flow, "Tap flow, used where no bucket test was made.");
+        _pressure = Optional("pressure", PressureFormat.One, w => w.Pressure, "Pressure at the first tap.");
+        _otherTaps = List("otherTaps", FurtherTapFormat.One, w => w.OtherTaps, "Taps beside the first.");
+        _together = Optional("together", Quantities.Flow.Format, w => w.Together, "What all taps give together with all open.");
+        _well = Optional("well", WellFormat.One, w => w.Well, "The well behind the taps; a main where absent.");
+        _reserved = Optional("reserved", Quantities.Flow.Format, w => w.Reserved, "Flow kept for the household at all hours.");
+        _household = List("household", HouseholdFormat.One, w => w.Household, "Hours of the household's own use, on top of what is reserved.");
+        _householdPerMonth = Optional("householdPerMonth", Quantities.Volume.Format, w => w.HouseholdPerMonth, "The household's own use in a billing period of about a month.");
         _sets = List("sets", SprinklerSetFormat.One, w => w.Sets, "Heads that run together.");
         _allowed = List("allowed", WindowFormat.One, w => w.Allowed, "Hours in which watering is allowed or possible; any hour where absent.");
+        _timers = List("timers", TimerFormat.One, w => w.Timers, "Timers with what they can hold.");
+        _meter = Optional("meter", new MeterFormat(), w => w.Meter, "Price of water in steps of the bill, in the order of use; only the last is without an end.");
         _permit = Usual("newSeedPermit", Scalars.Truth, w => w.NewSeedPermit, false, "True once the town has granted extra watering for new seed.");
         _timer = Optional("timer", Scalars.Truth, w => w.Timer, "True when a timer can start rounds with nobody at home.");
     }
@@ -36,8 +52,17 @@ internal sealed class WaterSupplyFormat : ObjectFormat<WaterSupply>
     {
         Bucket = v.Get(_bucket),
         Flow = v.Get(_flow),
+        Pressure = v.Get(_pressure),
+        OtherTaps = v.Get(_otherTaps),
+        Together = v.Get(_together),
+        Well = v.Get(_well),
+        Reserved = v.Get(_reserved),
+        Household = v.Get(_household),
+        HouseholdPerMonth = v.Get(_householdPerMonth),
         Sets = v.Get(_sets),
         Allowed = v.Get(_allowed),
+        Timers = v.Get(_timers),
+        Meter = v.Get(_meter),
         NewSeedPermit = v.Get(_permit),
         Timer = v.Get(_timer),
     };
@@ -71,6 +96,9 @@ internal sealed class SprinklerSetFormat : ObjectFormat<SprinklerSet>
     private readonly Field<SprinklerSet, CatchCanTest> _cans;
     private readonly Field<SprinklerSet, FlowRate?> _flow;
     private readonly Field<SprinklerSet, int> _positions;
+    private readonly Field<SprinklerSet, HoseRun> _hose;
+    private readonly Field<SprinklerSet, NozzleRating> _nozzle;
+    private readonly Field<SprinklerSet, string> _tap, _timer;
     private readonly Field<SprinklerSet, IReadOnlyList<CoverageHead>> _heads;
 
     private SprinklerSetFormat()
@@ -83,6 +111,10 @@ internal sealed class SprinklerSetFormat : ObjectFormat<SprinklerSet>
         _cans = Optional("cans", CansFormat.One, s => s.Cans, "Catch-can readings.");
         _flow = Optional("flow", Quantities.Flow.Format, s => s.Flow, "What the set draws while it runs.");
         _positions = Usual("positions", Scalars.Whole(1, 100), s => s.Positions, 1, "Positions a hose-end sprinkler is moved through in one round.");
+        _hose = Optional("hose", HoseFormat.One, s => s.Hose, "Hose between the tap and the sprinkler.");
+        _nozzle = Optional("nozzle", NozzleFormat.One, s => s.Nozzle, "What the sprinkler is rated for.");
+        _tap = Optional("tap", Scalars.Words, s => s.Tap, "Name of the further tap it stands on; the first tap where absent.");
+        _timer = Optional("timer", Scalars.Words, s => s.Timer, "Name of the timer that runs it.");
         _heads = List("heads", HeadFormat.One, s => s.Heads, "Where its heads stand on the sheet, or where a moved sprinkler is set down.");
     }
 
@@ -95,6 +127,10 @@ internal sealed class SprinklerSetFormat : ObjectFormat<SprinklerSet>
         Cans = v.Get(_cans),
         Flow = v.Get(_flow),
         Positions = v.Get(_positions),
+        Hose = v.Get(_hose),
+        Nozzle = v.Get(_nozzle),
+        Tap = v.Get(_tap),
+        Timer = v.Get(_timer),
         Heads = v.Get(_heads),
     };
 }
@@ -114,73 +150,4 @@ internal sealed class CansFormat : ObjectFormat<CatchCanTest>
     }
 
     protected override CatchCanTest Build(FieldValues v) => new(v.Get(_readings), v.Get(_time));
-}
-
-internal sealed class WindowFormat : ObjectFormat<WateringWindow>
-{
-    public static readonly WindowFormat One = new();
-
-    private readonly Field<WateringWindow, WeekDays> _days;
-    private readonly Field<WateringWindow, TimeOnly> _from, _to;
-
-    private WindowFormat()
-        : base("wateringWindow")
-    {
-        _days = Usual("days", new WeekDaysFormat(), w => w.Days, WeekDays.All, "Days of the week; every day where absent.");
-        _from = Required("from", Scalars.Time, w => w.From, "");
-        _to = Required("to", Scalars.Time, w => w.To, "");
-    }
-
-    protected override WateringWindow Build(FieldValues v) => new(v.Get(_days), v.Get(_from), v.Get(_to));
-}
-
-/// <summary>Days of the week as a list of names.</summary>
-internal sealed class WeekDaysFormat : JsonFormat<WeekDays>
-{
-    private static readonly (WeekDays Day, string Name)[] Names =
-        [.. Enum.GetValues<WeekDays>().Where(d => d is not (WeekDays.None or WeekDays.All)).Select(d => (d, NamesOf<WeekDays>.Of(d)))];
-
-    public override bool TryRead(JsonSpot at, ProblemList problems, [MaybeNullWhen(false)] out WeekDays value)
-    {
-        value = WeekDays.None;
-        if (at.Kind != JsonSpotKind.Array)
-        {
-            problems.Add(at, "a list of days of the week");
-            return false;
-        }
-
-        var before = problems.Count;
-        foreach (var item in at.Items)
-        {
-            var (day, _) = item.Kind == JsonSpotKind.Text ? Array.Find(Names, n => n.Name == item.Text) : default;
-            if (day == WeekDays.None)
-            {
-                problems.Add(item, $"one of {string.Join(", ", Names.Select(n => n.Name))}");
-            }
-
-            value |= day;
-        }
-
-        return problems.Count == before;
-    }
-
-    public override void Write(Utf8JsonWriter writer, WeekDays value)
-    {
-        writer.WriteStartArray();
-        foreach (var (day, name) in Names)
-        {
-            if (value.HasFlag(day))
-            {
-                writer.WriteStringValue(name);
-            }
-        }
-
-        writer.WriteEndArray();
-    }
-
-    public override JsonObject Schema(SchemaBook book) => new()
-    {
-        ["type"] = "array",
-        ["items"] = new JsonObject { ["type"] = "string", ["enum"] = new JsonArray([.. Names.Select(n => JsonValue.Create(n.Name))]) },
-    };
 }

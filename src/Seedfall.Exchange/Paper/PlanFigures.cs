@@ -35,6 +35,7 @@ public static class PlanFigures
     private static IEnumerable<Figure?> Water(WaterProof water) =>
     [
         water.Shortfall,
+        .. water.Limits.Select(l => l.Enough),
         .. water.Remedies.Select(r => r.Effect),
         .. water.Figures,
         water.SeasonVolume,

@@ -3,6 +3,7 @@ using Seedfall.Exchange.Json;
 using Seedfall.Planning.Plan;
 using Seedfall.Planning.Timing;
 using Seedfall.Planning.Water;
+using Seedfall.Planning.Water.Timetable;
 
 namespace Seedfall.Exchange.Plans;
 
@@ -147,10 +148,14 @@ internal sealed partial class PlanFormats
         var volume = f.Optional("seasonVolume", Figure, x => x.SeasonVolume, "");
         var cost = f.Optional("seasonCost", Figure, x => x.SeasonCost, "");
         var advice = f.Required("advice", new ListFormat<Advice>(Advice), x => x.Advice, "");
+        var limits = f.Required("limits", new ListFormat<BindingLimit>(LimitFormat()), x => x.Limits, "What binds in the worst phase: each limit that, loosened alone, would be enough.");
+        var unserved = f.Required("unserved", new ListFormat<UnservedSet>(UnservedFormat()), x => x.Unserved, "Sets left out of the best timetable of the worst phase.");
         return f.Made(v => new WaterProof(
             v.Get(result), v.Get(sentence), v.Get(shown), v.Get(phases), v.Get(shortfall), v.Get(remedies), v.Get(volume), v.Get(cost))
         {
             Advice = v.Get(advice),
+            Limits = v.Get(limits),
+            Unserved = v.Get(unserved),
         });
     }
 
@@ -171,6 +176,7 @@ internal sealed partial class PlanFormats
         var starts = f.Required("starts", new ListFormat<TimeOnly>(Scalars.Time), x => x.Starts, "");
         var runs = f.Required("runs", new ListFormat<SetRun>(s), x => x.Runs, "");
         var totals = f.Required("totals", new ListFormat<Figure>(Figure), x => x.Totals, "");
-        return f.Made(v => new PhaseWatering(v.Get(phase), v.Get(sentence), v.Get(rounds), v.Get(starts), v.Get(runs), v.Get(totals)));
+        var timetables = f.Required("timetables", TimetablesFormat(), x => x.Timetables, "Run by run.");
+        return f.Made(v => new PhaseWatering(v.Get(phase), v.Get(sentence), v.Get(rounds), v.Get(starts), v.Get(runs), v.Get(totals)) { Timetables = v.Get(timetables) });
     }
 }

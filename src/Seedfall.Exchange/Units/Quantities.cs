@@ -47,6 +47,12 @@ public static class Quantities
         new("gpm", FlowRate.FromGallonsPerMinute, v => v.GallonsPerMinute, "gal/min"),
         new("L/min", FlowRate.FromLitersPerMinute, v => v.LitersPerMinute));
 
+    public static readonly QuantityText<Pressure> Pressure = Positive<Pressure>(
+        "a pressure",
+        new("psi", Engine.Units.Pressure.FromPoundsPerSquareInch, v => v.PoundsPerSquareInch),
+        new("bar", Engine.Units.Pressure.FromBars, v => v.Bars),
+        new("kPa", Engine.Units.Pressure.FromKilopascals, v => v.Kilopascals));
+
     public static readonly QuantityText<PrecipitationRate> PrecipitationRate = Positive<PrecipitationRate>(
         "a precipitation rate",
         new("in/h", Engine.Units.PrecipitationRate.FromInchesPerHour, v => v.InchesPerHour),

@@ -33,7 +33,7 @@ public static class LogRules
             .. entry.PatchId is { } patch && lawn.Patches.All(p => p.Id != patch) ? [$"patch: {patch} is none of this lawn's patches"] : Array.Empty<string>(),
             .. Own(entry),
             .. entry is LogEntry.Applied applied ? ApplicationRules.Problems(lawn, applied) : [],
-            .. entry is LogEntry.Watered { Set: { } set } && lawn.Water?.Sets.Any(s => s.Name == set) != true ? [$"set: {set} is none of this lawn's sprinkler sets"] : Array.Empty<string>(),
+            .. entry is LogEntry.Watered { Set: { } set } ? Set(lawn, entry, set) : [],
         ];
     }
 
@@ -47,6 +47,20 @@ public static class LogRules
         return entry is LogEntry.Applied { What.Replaces: { } earlier } && !log.Entries.Any(e => e.Id == earlier && e is LogEntry.Applied)
             ? ["replaces: the record to be corrected is no application in this log"]
             : [];
+    }
+
+    /// <summary>A set named must be there, and must reach the patch named with it.</summary>
+    private static IEnumerable<string> Set(Lawn lawn, LogEntry entry, string name)
+    {
+        var named = WateredSets.Of(lawn).Where(s => s.Name == name).ToList();
+        if (named.Count == 0)
+        {
+            yield return $"set: {name} is none of this lawn's sprinkler sets";
+        }
+        else if (entry.PatchId is { } patch && lawn.Patches.FirstOrDefault(p => p.Id == patch) is { } meant && !named[0].PatchIds.Contains(patch))
+        {
+            yield return $"set: {name} does not wet {meant.Name}; choose the set that does, or another patch";
+        }
     }
 
     private static IEnumerable<string> Own(LogEntry entry) => entry switch

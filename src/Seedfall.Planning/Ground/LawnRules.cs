@@ -1,4 +1,5 @@
 using Seedfall.Planning.Ground.Door;
+using Seedfall.Planning.Plan;
 using Seedfall.Planning.Rules;
 
 namespace Seedfall.Planning.Ground;
@@ -27,5 +28,13 @@ public static class LawnRules
         MaterialRules.Check(lawn, found);
         SprayRules.Check(lawn, found);
         return found.All;
+    }
+
+    /// <summary>What may be meant and yet looks like a slip, as lines worth knowing; nothing is refused for it.</summary>
+    /// <param name="lawn">The lawn as entered.</param>
+    public static IReadOnlyList<Advice> Remarks(Lawn lawn)
+    {
+        ArgumentNullException.ThrowIfNull(lawn);
+        return [.. HoursRemarks.Of(lawn.Water)];
     }
 }

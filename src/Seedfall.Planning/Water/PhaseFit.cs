@@ -2,10 +2,11 @@ namespace Seedfall.Planning.Water;
 
 /// <summary>One set's run in one round: whole minutes, split into cycles where the ground takes water slowly.</summary>
 /// <param name="Set">The set.</param>
+/// <param name="NetMm">Net depth asked of it, mm.</param>
 /// <param name="Minutes">Minutes in each position, all cycles together.</param>
 /// <param name="Cycles">Cycles it is split into.</param>
 /// <param name="DepthMm">Mean depth put on, mm, uneven watering allowed for.</param>
-internal sealed record FittedRun(SetFacts Set, int Minutes, int Cycles, double DepthMm)
+internal sealed record FittedRun(SetFacts Set, double NetMm, int Minutes, int Cycles, double DepthMm)
 {
     internal int PositionMinutes => Minutes * Set.Positions;
 

@@ -1,7 +1,9 @@
 using Seedfall.Engine.Units;
 using Seedfall.Engine.Weather;
 using Seedfall.Engine.Workings;
+using Seedfall.Planning.Ground;
 using Seedfall.Planning.Timing;
+using Seedfall.Planning.Water.Supply;
 
 namespace Seedfall.Planning.Water;
 
@@ -28,10 +30,15 @@ internal static class SeasonWater
             Sureness.Computed));
     }
 
-    /// <summary>What the season's water costs; null where no price is known.</summary>
-    internal static Figure? Cost(Figure volume, decimal? perThousandGallons)
+    /// <summary>What the season's water costs: by the meter's steps where these are known, else by one price; null where neither is.</summary>
+    internal static Figure? Cost(Figure volume, IReadOnlyList<PhaseFit> fits, Lawn lawn)
     {
-        if (perThousandGallons is not { } price)
+        if (lawn.Water?.Meter is { } meter)
+        {
+            return MeteredCost.Of(volume, [.. fits.Select(fit => (fit.Need.Phase.From, Days(fit.Need.Phase), Sprinklings(fit) * fit.LitersPerRound))], meter, lawn.Water.HouseholdPerMonth ?? Engine.Units.Volume.Zero);
+        }
+
+        if (lawn.Prices?.WaterPerThousandGallons is not { } price)
         {
             return null;
         }
@@ -81,7 +88,7 @@ internal static class SeasonWater
                 rainMm += days[i].RainMm;
             }
 
-            rounds += Math.Max(0.0, (need.RoundsPerWeek / 7.0 * length) - (rainMm / need.DepthMm));
+            rounds += Math.Max(0.0, (need.RoundsPerWeek / 7.0 * length) - (rainMm / need.MostMm));
         }
 
         return rounds;

@@ -31,4 +31,10 @@ internal sealed record SetFacts(
 {
     /// <summary>Ids of the patches it waters.</summary>
     internal IReadOnlyList<string> PatchIds { get; init; } = [];
+
+    /// <summary>Name of the tap it stands on; null for any of several that are all alike, or the only one.</summary>
+    internal string? Tap { get; init; }
+
+    /// <summary>Name of its timer; null where none is named.</summary>
+    internal string? Timer { get; init; }
 }

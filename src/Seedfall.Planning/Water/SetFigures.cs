@@ -7,13 +7,13 @@ namespace Seedfall.Planning.Water;
 internal static class SetFigures
 {
     internal static IReadOnlyList<Figure> For(
-        SprinklerSet set, string key, SetRate rate, double areaM2, double wantedLpm, double share, double multiplier, PrecipitationRate intake, double slopePercent, TapFacts tap)
+        SprinklerSet set, string key, SetRate rate, double areaM2, double wantedLpm, double share, double multiplier, PrecipitationRate intake, double slopePercent, FlowRate most)
     {
         var id = $"water.{key}";
         var weak = share < 1.0;
         return
         [
-            new Figure($"{id}.rate", $"{set.Name}: precipitation rate", QuantityKind.PrecipitationRate, rate.NominalMmh * share, weak ? Weak(rate, wantedLpm, tap) : rate.RateWorking),
+            new Figure($"{id}.rate", $"{set.Name}: precipitation rate", QuantityKind.PrecipitationRate, rate.NominalMmh * share, weak ? Weak(rate, wantedLpm, most) : rate.RateWorking),
             new Figure($"{id}.uniformity", $"{set.Name}: distribution uniformity, low quarter", QuantityKind.Share, rate.LowQuarter.Value, rate.UniformityWorking),
             new Figure($"{id}.multiplier", $"{set.Name}: run-time multiplier", QuantityKind.Number, multiplier, new Working(
                 "RTM = 1 / (0.4 + 0.6 DU)",
@@ -25,7 +25,7 @@ internal static class SetFigures
                 [
                     new("PR", "precipitation rate", new PrecipitationRate(rate.NominalMmh).InchesPerHour, "in/h"),
                     new("A", "ground of one position", new Area(areaM2 / set.Positions).SquareFeet, "sq ft"),
-                    new("T", "tap flow", tap.Flow.GallonsPerMinute, "gpm"),
+                    new("T", "most the tap and hose bring it", most.GallonsPerMinute, "gpm"),
                 ],
                 "definition of precipitation rate",
                 Sureness.Computed)),
@@ -37,11 +37,11 @@ internal static class SetFigures
         ];
     }
 
-    private static Working Weak(SetRate rate, double wantedLpm, TapFacts tap) => new(
+    private static Working Weak(SetRate rate, double wantedLpm, FlowRate most) => new(
         "PR = PR0 * T / Q0",
         [
             new("PR0", "rate with a strong enough tap", new PrecipitationRate(rate.NominalMmh).InchesPerHour, "in/h"),
-            new("T", "tap flow", tap.Flow.GallonsPerMinute, "gpm"),
+            new("T", "most the tap and hose bring it", most.GallonsPerMinute, "gpm"),
             new("Q0", "flow the set asks for", new FlowRate(wantedLpm).GallonsPerMinute, "gpm"),
         ],
         "the tap cannot give more than it gives; the rate is scaled down",

@@ -1,6 +1,7 @@
 using Seedfall.Engine.Units;
 using Seedfall.Engine.Workings;
 using Seedfall.Planning.Plan;
+using Seedfall.Planning.Water.Coverage;
 
 namespace Seedfall.Planning.Water;
 
@@ -18,28 +19,34 @@ internal sealed record SetRate(double NominalMmh, Fraction LowQuarter, Working R
     /// <summary>Cans the trade asks for.</summary>
     private const int WantedCans = 24;
 
-    internal static SetRate Of(SprinklerSet set, double areaM2, TapFacts tap)
+    /// <summary>Catch cans, else as entered, else from the heads on the plan, else from flow over ground, else the usual rate of its kind.</summary>
+    internal static SetRate Of(SprinklerSet set, double areaM2, TapFacts tap, (FlowRate Flow, Working Working)? nozzles = null, SetCoverage? coverage = null)
     {
         var usual = SprinklerDefaults.For(set.Kind);
         if (set.Cans is { } cans && cans.Readings.Any(depth => depth.Millimeters > 0.0))
         {
-            return Measured(cans, usual);
+            return Measured(cans, usual, coverage);
         }
 
-        var uniformity = Uniformity(usual);
+        var (lowQuarter, uniformity) = coverage is null ? (usual.LowQuarter, Uniformity(usual)) : (coverage.LowQuarter, coverage.Uniformity);
         if (set.Rate is { } typed)
         {
-            return new SetRate(typed.MillimetersPerHour, usual.LowQuarter, new Working("PR as entered", [new("PR", "precipitation rate", typed.InchesPerHour, "in/h")], "entered for this set", Sureness.Measured), uniformity, false);
+            return new SetRate(typed.MillimetersPerHour, lowQuarter, new Working("PR as entered", [new("PR", "precipitation rate", typed.InchesPerHour, "in/h")], "entered for this set", Sureness.Measured), uniformity, false);
         }
 
-        if (set.Flow is { } flow)
+        if (coverage is not null)
         {
-            return FromFlow(flow, areaM2 / set.Positions, usual.LowQuarter, uniformity, "entered flow over the ground of one position", Sureness.Computed);
+            return new SetRate(coverage.MeanMmh, lowQuarter, coverage.Rate, uniformity, false);
+        }
+
+        if ((set.Flow ?? nozzles?.Flow) is { } flow)
+        {
+            return FromFlow(flow, areaM2 / set.Positions, lowQuarter, uniformity, set.Flow is null ? $"{nozzles!.Value.Working.Source}; over the ground of one position" : "entered flow over the ground of one position", set.Flow is null ? nozzles!.Value.Working.Sureness : Sureness.Computed);
         }
 
         return set.Kind == SprinklerKind.HandHose
-            ? FromFlow(tap.Flow, areaM2 / set.Positions, usual.LowQuarter, uniformity, "the whole tap, walked evenly over the ground", Sureness.Assumed)
-            : new SetRate(usual.Rate.MillimetersPerHour, usual.LowQuarter, new Working("PR as usual for the kind", [new("PR", "precipitation rate", usual.Rate.InchesPerHour, "in/h")], usual.Source, usual.Sureness), uniformity, false);
+            ? FromFlow(tap.Flow, areaM2 / set.Positions, lowQuarter, uniformity, "the whole tap, walked evenly over the ground", Sureness.Assumed)
+            : new SetRate(usual.Rate.MillimetersPerHour, lowQuarter, new Working("PR as usual for the kind", [new("PR", "precipitation rate", usual.Rate.InchesPerHour, "in/h")], usual.Source, usual.Sureness), uniformity, false);
     }
 
     internal IEnumerable<Assumption> Assumptions(SprinklerSet set, int number)
@@ -78,16 +85,16 @@ internal sealed record SetRate(double NominalMmh, Fraction LowQuarter, Working R
         }
     }
 
-    private static SetRate Measured(CatchCanTest cans, SprinklerDefaults usual)
+    private static SetRate Measured(CatchCanTest cans, SprinklerDefaults usual, SetCoverage? coverage)
     {
         var rate = PrecipitationRateOf.Cans(cans);
         var enough = cans.Readings.Count >= LeastCans;
         var measured = enough ? WaterUniformity.LowQuarter(cans.Readings) : null;
         return new SetRate(
             rate.MillimetersPerHour,
-            measured is { } lowQuarter ? Fraction.Of(lowQuarter) : usual.LowQuarter,
+            measured is { } lowQuarter ? Fraction.Of(lowQuarter) : coverage?.LowQuarter ?? usual.LowQuarter,
             new Working("PR = mean depth * 60 / minutes", [new("d", "mean depth in the cans", cans.Readings.Average(d => d.Inches), "in"), new("t", "minutes run", cans.Minutes, "min"), new("n", "cans", cans.Readings.Count, "")], "catch cans on this lawn", Sureness.Measured),
-            measured is null ? Uniformity(usual) : new Working("DU = mean of the driest quarter / mean of all", [new("n", "cans", cans.Readings.Count, "")], "catch cans on this lawn; UC Davis CCUH", Sureness.Measured),
+            measured is null ? coverage?.Uniformity ?? Uniformity(usual) : new Working("DU = mean of the driest quarter / mean of all", [new("n", "cans", cans.Readings.Count, "")], "catch cans on this lawn; UC Davis CCUH", Sureness.Measured),
             cans.Readings.Any(d => d.Millimeters <= 0.0));
     }
 

@@ -1,6 +1,10 @@
 using Seedfall.Engine.Soil;
+using Seedfall.Engine.Units;
+using Seedfall.Engine.Workings;
 using Seedfall.Planning.Ground;
 using Seedfall.Planning.Plan;
+using Seedfall.Planning.Water.Coverage;
+using Seedfall.Planning.Water.Supply;
 
 namespace Seedfall.Planning.Water;
 
@@ -13,6 +17,7 @@ internal sealed record SetResolving(IReadOnlyList<SetFacts> Sets, IReadOnlyList<
     {
         var (sets, assumptions, advice) = (new List<SetFacts>(), new List<Assumption>(), new List<Advice>());
         var entered = lawn.Water?.Sets ?? [];
+        var lines = SupplyLines.Of(lawn.Water, tap);
         var sharing = entered.SelectMany(set => set.PatchIds.Distinct()).GroupBy(id => id).ToDictionary(ids => ids.Key, ids => ids.Count());
         foreach (var set in entered)
         {
@@ -20,10 +25,12 @@ internal sealed record SetResolving(IReadOnlyList<SetFacts> Sets, IReadOnlyList<
             var areaM2 = patches.Where(p => ids.Contains(p.Id)).Sum(p => p.Area.Value / sharing[p.Id]);
             if (areaM2 > 0.0)
             {
-                var rate = SetRate.Of(set, areaM2, tap);
+                var (nozzles, coverage) = (HeadFlow.Of(set, lawn.Water, tap), SetCoverage.Of(set, lawn));
+                var rate = SetRate.Of(set, areaM2, tap, nozzles, coverage);
                 assumptions.AddRange(rate.Assumptions(set, sets.Count + 1));
                 advice.AddRange(rate.Advice(set, sets.Count + 1));
-                sets.Add(Facts(set, areaM2, rate, sets.Count + 1, tap, texture, Slope(lawn, ids)));
+                var drawn = set.Flow ?? nozzles?.Flow ?? (coverage is { } placed ? new FlowRate(placed.DrawLpm) : null);
+                sets.Add(Facts(lawn, set, drawn, areaM2, rate, sets.Count + 1, lines, tap, texture));
             }
         }
 
@@ -33,7 +40,7 @@ internal sealed record SetResolving(IReadOnlyList<SetFacts> Sets, IReadOnlyList<
             var moved = Moved(dry, tap);
             assumptions.Add(NoSprinkler(dry, entered.Count > 0, moved));
             var areaM2 = dry.Sum(p => p.Area.Value);
-            sets.Add(Facts(moved, areaM2, SetRate.Of(moved, areaM2, tap), sets.Count + 1, tap, texture, Slope(lawn, [.. dry.Select(p => p.Id)])));
+            sets.Add(Facts(lawn, moved, null, areaM2, SetRate.Of(moved, areaM2, tap), sets.Count + 1, lines, tap, texture));
         }
 
         return new SetResolving(sets, assumptions, advice);
@@ -62,11 +69,14 @@ internal sealed record SetResolving(IReadOnlyList<SetFacts> Sets, IReadOnlyList<
     private static double Slope(Lawn lawn, IReadOnlyList<string> ids) =>
         lawn.Patches.Where(p => ids.Contains(p.Id)).Select(p => p.SlopePercent ?? 0.0).DefaultIfEmpty(0.0).Max();
 
-    private static SetFacts Facts(SprinklerSet set, double areaM2, SetRate rate, int number, TapFacts tap, SoilTexture texture, double slopePercent)
+    /// <summary>Draw and rate on its own tap: no more than the tap has free, nor than its hose brings; the rate falls with the draw.</summary>
+    private static SetFacts Facts(Lawn lawn, SprinklerSet set, FlowRate? drawn, double areaM2, SetRate rate, int number, SupplyLines lines, TapFacts tap, SoilTexture texture)
     {
-        var key = $"set-{number}";
-        var wantedLpm = set.Flow?.LitersPerMinute ?? rate.NominalMmh * areaM2 / set.Positions / 60.0;
-        var share = Math.Min(1.0, tap.Flow.LitersPerMinute / wantedLpm);
+        var (key, slopePercent) = ($"set-{number}", Slope(lawn, [.. set.PatchIds]));
+        var wantedLpm = drawn?.LitersPerMinute ?? rate.NominalMmh * areaM2 / set.Positions / 60.0;
+        var hose = HeadFlow.MostThrough(set, lawn.Water, tap, key);
+        var mostLpm = Math.Min(lines.Free(set.Tap).LitersPerMinute, hose?.Value ?? double.PositiveInfinity);
+        var share = Math.Min(1.0, mostLpm / wantedLpm);
         var intake = SoilIntake.Bare(texture, slopePercent);
         var storage = CycleSoak.SurfaceStorage(slopePercent);
         var multiplier = WaterUniformity.RunTimeMultiplier(rate.LowQuarter);
@@ -82,9 +92,15 @@ internal sealed record SetResolving(IReadOnlyList<SetFacts> Sets, IReadOnlyList<
             multiplier,
             intake.MillimetersPerHour,
             storage.Millimeters,
-            SetFigures.For(set, key, rate, areaM2, wantedLpm, share, multiplier, intake, slopePercent, tap))
+            [
+                .. SetFigures.For(set, key, rate, areaM2, wantedLpm, share, multiplier, intake, slopePercent, new FlowRate(mostLpm)),
+                .. hose is null ? Array.Empty<Figure>() : [hose],
+                .. HeadFlow.PressureLeft(set, lawn.Water, tap, key) is { } left ? [left] : Array.Empty<Figure>(),
+            ])
         {
             PatchIds = [.. set.PatchIds.Distinct()],
+            Tap = set.Tap,
+            Timer = set.Timer,
         };
     }
 }

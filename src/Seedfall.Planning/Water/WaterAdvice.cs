@@ -26,16 +26,16 @@ internal static class WaterAdvice
                 Sureness.Published);
         }
 
-        if (fits.Any(fit => fit.Need.Phase.Id == "seedbed" && TooThirsty(scene, fit)))
+        if (fits.FirstOrDefault(fit => fit.Need.Phase.Id == "seedbed") is { } seedbed && Thirsty(scene, seedbed) is { } where)
         {
             yield return new Advice(
                 "water.thirsty",
-                "This soil dries faster than the rounds planned can follow: cover the seed, and add a short round at midday on hot or windy days.",
-                "arithmetic on available water and evaporation",
+                $"{where} faster than the rounds planned can follow: cover the seed, and add a short round at midday on hot or windy days.",
+                scene.Ground.Simulated ? "hour-by-hour simulation of past seasons: docs/science/watering.md" : "arithmetic on available water and evaporation",
                 Sureness.Computed);
         }
 
-        if (scene.Supply?.Timer != true && fits.Any(fit => fit.Need.Phase.Id == "seedbed" && fit.Need.RoundsPerDay > 2))
+        if (!scene.Timed && fits.Any(fit => fit.Need.Phase.Id == "seedbed" && fit.Need.RoundsPerDay > 2))
         {
             yield return new Advice(
                 "water.timer",
@@ -45,10 +45,16 @@ internal static class WaterAdvice
         }
     }
 
-    private static bool TooThirsty(WaterScene scene, PhaseFit fit)
+    /// <summary>Where the seedbed dries too fast, as the start of a sentence; null where it does nowhere.</summary>
+    private static string? Thirsty(WaterScene scene, PhaseFit fit)
     {
-        var lossMm = scene.Phases.First(p => p.Phase.Id == "seedbed").Demand.EtoMm * SeedbedNeed.WetSoilFactor * scene.MulchFactor;
-        var allowedMm = SeedbedNeed.AllowedLoss * AvailableWater.In(scene.Texture, SeedbedNeed.Layer).Millimeters;
-        return lossMm / fit.Need.RoundsPerDay > allowedMm + 1e-9;
+        if (scene.Ground.Simulated && !scene.Ground.Chosen.Any)
+        {
+            return fit.Need.Thirsty.Count == 0 ? null : $"{string.Join(", ", scene.Ground.Beds.Where(bed => fit.Need.Thirsty.Contains(bed.PatchId)).Select(bed => bed.Name))}: in more than one past season of 20 this ground dried";
+        }
+
+        var lossMm = scene.Ground.Phases.First(p => p.Phase.Id == "seedbed").Demand.EtoMm * SeedbedNeed.WetSoilFactor * scene.Ground.MulchFactor;
+        var allowedMm = SeedbedNeed.AllowedLoss * AvailableWater.In(scene.Ground.Texture, SeedbedNeed.Layer).Millimeters;
+        return lossMm / fit.Need.RoundsPerDay > allowedMm + 1e-9 ? "This soil dries" : null;
     }
 }

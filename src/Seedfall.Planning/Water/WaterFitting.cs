@@ -1,23 +1,24 @@
 using Seedfall.Engine.Units;
+using Seedfall.Planning.Water.Supply;
 
 namespace Seedfall.Planning.Water;
 
-/// <summary>Fits every phase of a scene into the allowed hours.</summary>
+/// <summary>
+/// A first look at whether every phase fits the allowed hours: set after set, without looking at what could run together, at timers or at
+/// the household. It says how much is missing; whether there is a timetable is for <see cref="Timetable.PhaseTimetable"/> to say.
+/// </summary>
 internal static class WaterFitting
 {
     private const double RoundUpGuard = 1e-9;
 
-    internal static IReadOnlyList<PhaseFit> Fit(WaterScene scene) => [.. scene.Phases.Select(p => Fit(scene, PhaseNeeds.Of(p.Phase, p.Demand, scene.Texture, scene.MulchFactor, scene.MostRounds, scene.Chosen)))];
-
-    /// <summary>The binding phase with most minutes short; null where all fit.</summary>
-    internal static PhaseFit? Worst(IReadOnlyList<PhaseFit> fits) => fits.Where(fit => fit.Need.Binding && fit.ShortMinutes > 0.0).MaxBy(fit => fit.ShortMinutes);
+    internal static IReadOnlyList<PhaseFit> Fit(WaterScene scene) => [.. scene.Needs.Select(need => Fit(scene, need))];
 
     private static PhaseFit Fit(WaterScene scene, PhaseNeed need)
     {
-        FittedRun[] runs = [.. scene.Sets.Select(set => Run(set, need.DepthMm))];
+        FittedRun[] runs = [.. scene.Sets.Select(set => Run(set, need.DepthOf(set)))];
         var moves = runs.Sum(run => (run.Set.Positions - 1) * run.Cycles);
         var minutes = RoundMinutes(runs, scene);
-        var byHand = scene.Supply?.Timer != true || moves > 0;
+        var byHand = moves > 0 || SetTimers.AnyByHand(scene);
         var evening = false;
         var byDay = new List<IReadOnlyList<int>>();
         var weekMinutes = 0;
@@ -64,7 +65,7 @@ internal static class WaterFitting
         var longest = set.Hand ? null : CycleSoak.LongestRunMinutes(new PrecipitationRate(set.NominalMmh), new PrecipitationRate(set.IntakeMmh), new Depth(set.StorageMm));
         var cycles = CycleSoak.Cycles(60.0 * grossMm / set.NominalMmh, longest);
         var perCycle = (int)Math.Max(1.0, Math.Ceiling((60.0 * grossMm / set.RateMmh / cycles) - RoundUpGuard));
-        return new FittedRun(set, perCycle * cycles, cycles, perCycle * cycles * set.RateMmh / 60.0);
+        return new FittedRun(set, netMm, perCycle * cycles, cycles, perCycle * cycles * set.RateMmh / 60.0);
     }
 
     /// <summary>
@@ -73,7 +74,7 @@ internal static class WaterFitting
     /// </summary>
     private static int RoundMinutes(IReadOnlyList<FittedRun> runs, WaterScene scene)
     {
-        var busy = new int[scene.Taps];
+        var busy = new int[scene.Lines.Taps.Count];
         foreach (var run in runs.OrderByDescending(r => r.PositionMinutes))
         {
             var minutes = (run.PositionMinutes + ((run.Set.Positions - 1) * run.Cycles * scene.MinutesPerMove) + scene.Stages - 1) / scene.Stages;

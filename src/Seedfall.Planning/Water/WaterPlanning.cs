@@ -1,12 +1,12 @@
-using System.Globalization;
 using Seedfall.Engine.Soil;
 using Seedfall.Engine.Weather;
-using Seedfall.Engine.Workings;
 using Seedfall.Planning.Ground;
+using Seedfall.Planning.Judgment.Survey;
 using Seedfall.Planning.Materials;
 using Seedfall.Planning.Plan;
 using Seedfall.Planning.Rules;
 using Seedfall.Planning.Timing;
+using Seedfall.Planning.Water.Supply;
 using Seedfall.Planning.Water.Timetable;
 
 namespace Seedfall.Planning.Water;
@@ -15,8 +15,9 @@ namespace Seedfall.Planning.Water;
 public static class WaterPlanning
 {
     /// <summary>
-    /// The water proof of the season. The value is never null; where <see cref="SeasonTiming.SeedDown"/> is null the proof is
-    /// made for the days an average seeding would take.
+    /// The water proof of the season: the need of each patch in each phase, and a timetable of all sets in the allowed hours, or what
+    /// forbids one. The value is never null; where <see cref="SeasonTiming.SeedDown"/> is null the proof is made for the days an average
+    /// seeding would take.
     /// </summary>
     /// <param name="lawn">The lawn.</param>
     /// <param name="patches">The patches as the plan sees them; at least one with ground.</param>
@@ -30,37 +31,57 @@ public static class WaterPlanning
         SeasonTiming timing,
         WeatherHistory weather,
         TradeTables tables,
-        Choices? choices = null)
+        Choices? choices = null) => Prove(lawn, patches, timing, weather, choices, settle: true);
+
+    /// <summary>The same without what forbids a phase and what would help: the rounds that can be given, for the simulation.</summary>
+    internal static WaterProof Draft(Lawn lawn, IReadOnlyList<PatchSummary> patches, SeasonTiming timing, WeatherHistory weather, Choices choices) =>
+        Prove(lawn, patches, timing, weather, choices, settle: false).Value!;
+
+    private static Section<WaterProof> Prove(Lawn lawn, IReadOnlyList<PatchSummary> patches, SeasonTiming timing, WeatherHistory weather, Choices? choices, bool settle)
     {
         var (tap, resolved, scene) = Resolve(lawn, patches, timing, weather, choices);
-        var fits = WaterFitting.Fit(scene);
+        var tried = WaterTrial.Of(scene, ProofDetail.Times);
+        var (trial, failure) = settle ? tried.Settled(scene) : (tried, null);
         IReadOnlyList<Assumption> assumptions = [.. tap.Assumption is { } noTap ? [noTap] : Array.Empty<Assumption>(), .. resolved.Assumptions, .. Assumptions(lawn, scene)];
-        var proof = Proof(lawn, tap, resolved, scene, fits, weather, assumed: tap.Assumption is not null || resolved.Assumptions.Count > 0);
+        var proof = ProofWriting.Of(new ProofParts(lawn, tap, resolved, scene, trial, failure, weather, timing, tap.Assumption is not null || resolved.Assumptions.Count > 0));
         return new Section<WaterProof>(proof, [], assumptions);
     }
 
-    /// <summary>
-    /// Run by run timetables of the season's phases, sets together where the flow allows. Finer than <see cref="Prove"/>: every
-    /// opening and every move by hand is a trip, and soaking must find its place among the runs.
-    /// </summary>
+    /// <summary>Run by run timetables of the season's phases as the proof has them; for a phase without one, what binds and by how much on each kind of day.</summary>
+    /// <param name="proof">The proof of the same lawn.</param>
     /// <param name="lawn">The lawn.</param>
     /// <param name="patches">The patches as the plan sees them; at least one with ground.</param>
     /// <param name="timing">The season's timing.</param>
     /// <param name="weather">Daily weather; only years before the season count.</param>
     /// <param name="choices">The season's choices; null means the seedbed's watering is worked out.</param>
     public static IReadOnlyList<PhaseTimetables> Timetables(
+        WaterProof proof,
         Lawn lawn,
         IReadOnlyList<PatchSummary> patches,
         SeasonTiming timing,
         WeatherHistory weather,
         Choices? choices = null)
     {
-        var (tap, _, scene) = Resolve(lawn, patches, timing, weather, choices);
-        return [.. WaterFitting.Fit(scene).Select(fit => PhaseTimetable.Of(scene, fit, tap.Flow))];
+        ArgumentNullException.ThrowIfNull(proof);
+        ArgumentNullException.ThrowIfNull(lawn);
+        if (proof.Phases.All(phase => phase.Timetables.Holds))
+        {
+            return [.. proof.Phases.Select(phase => phase.Timetables)];
+        }
+
+        var filled = choices is null ? lawn : SunFilling.Fill(SurveyedPatch.Of(lawn), choices.Season);
+        var scene = Resolve(filled, patches, timing, weather, choices).Scene;
+        return
+        [
+            .. WaterFitting.Fit(scene).Zip(proof.Phases, (fit, phase) => phase.Timetables.Holds ? phase.Timetables : PhaseTimetable.Of(scene, fit, ProofDetail.Explained)),
+        ];
     }
 
     private static (TapFacts Tap, SetResolving Resolved, WaterScene Scene) Resolve(Lawn lawn, IReadOnlyList<PatchSummary> patches, SeasonTiming timing, WeatherHistory weather, Choices? choices)
     {
+        ArgumentNullException.ThrowIfNull(lawn);
+        ArgumentNullException.ThrowIfNull(patches);
+        ArgumentNullException.ThrowIfNull(timing);
         if (!patches.Any(p => p.Area.Value > 0.0))
         {
             throw new ArgumentException("at least one patch with ground is needed", nameof(patches));
@@ -69,20 +90,31 @@ public static class WaterPlanning
         var texture = lawn.Soil?.Texture ?? SoilTexture.Loam;
         var tap = TapFacts.Of(lawn.Water);
         var resolved = SetResolving.Of(lawn, patches, tap, texture);
-        return (tap, resolved, Scene(lawn, timing, weather, resolved, texture) with { Chosen = choices is null ? SeedbedChoice.None : SeedbedChoice.Of(choices) });
+        var phases = timing.Phases.Count > 0 ? timing.Phases : AveragePhases(timing, lawn.Place);
+        var beds = Beds(lawn, patches, choices);
+        NeedScene On(IReadOnlyList<Phase> dates) => NeedScene.Of(beds, dates, weather, weather.Station ?? lawn.Place, texture, MulchFactor.For(lawn.Cover?.Kind ?? CoverKind.None)) with
+        {
+            Chosen = choices is null ? SeedbedChoice.None : SeedbedChoice.Of(choices),
+        };
+        var ground = On(phases) with { Later = day => On(Moved(phases, day)) };
+        return (tap, resolved, new WaterScene(resolved.Sets, lawn.Water, SupplyLines.Of(lawn.Water, tap), ground, LawnNeeds.Of(ground)));
     }
 
-    private static WaterScene Scene(Lawn lawn, SeasonTiming timing, WeatherHistory weather, SetResolving resolved, SoilTexture texture)
+    /// <summary>The same phases with the seedbed beginning on another day.</summary>
+    private static IReadOnlyList<Phase> Moved(IReadOnlyList<Phase> phases, DateOnly day)
     {
-        var phases = timing.Phases.Count > 0 ? timing.Phases : AveragePhases(timing, lawn.Place);
-        var place = weather.Station ?? lawn.Place;
-        return new WaterScene(
-            resolved.Sets,
-            lawn.Water,
-            [.. phases.Select(phase => (phase, Demand.Of(weather, place, phase)))],
-            texture,
-            MulchFactor.For(lawn.Cover?.Kind ?? CoverKind.None));
+        var days = day.DayNumber - phases.First(p => p.Id == "seedbed").From.DayNumber;
+        return [.. phases.Select(p => p with { From = p.From.AddDays(days), To = p.To.AddDays(days) })];
     }
+
+    private static IReadOnlyList<PatchBed> Beds(Lawn lawn, IReadOnlyList<PatchSummary> patches, Choices? choices) =>
+    [
+        .. patches.Where(p => p.Area.Value > 0.0).Select(summary => new PatchBed(
+            summary.Id,
+            summary.Name,
+            summary.Area.Value,
+            SeedbedGround.Of(lawn, lawn.Patches.First(p => p.Id == summary.Id), summary, choices?.Method ?? SeedingMethod.Broadcast))),
+    ];
 
     private static IReadOnlyList<Phase> AveragePhases(SeasonTiming timing, Place place)
     {
@@ -103,7 +135,7 @@ public static class WaterPlanning
                 "Squeeze and ribbon a moist handful, or look up the soil survey.");
         }
 
-        if (scene.Phases.Any(p => p.Demand.Assumed))
+        if (scene.Ground.Phases.Any(p => p.Demand.Assumed))
         {
             yield return new Assumption(
                 "assumed.water.demand",
@@ -111,51 +143,13 @@ public static class WaterPlanning
                 "Rounds and minutes rest on it.",
                 "Give a weather file of the nearest station.");
         }
-    }
-
-    private static WaterProof Proof(
-        Lawn lawn, TapFacts tap, SetResolving resolved, WaterScene scene, IReadOnlyList<PhaseFit> fits, WeatherHistory weather, bool assumed)
-    {
-        var worst = WaterFitting.Worst(fits);
-        var volume = SeasonWater.Volume(fits, weather);
-        var seedbed = fits.First(fit => fit.Need.Phase.Id == "seedbed");
-        return new WaterProof(
-            worst is not null ? ProofResult.Refused : assumed ? ProofResult.Assumed : ProofResult.Holds,
-            Sentence(worst, seedbed, assumed),
-            [tap.Figure, .. Wetting.Figures(scene, seedbed), .. resolved.Sets.SelectMany(set => set.Figures)],
-            [.. fits.Select(PhaseWaterings.Of)],
-            worst is null ? null : Shortfall(worst),
-            worst is null ? [] : Remedies.For(scene, worst),
-            volume,
-            SeasonWater.Cost(volume, lawn.Prices?.WaterPerThousandGallons))
+        else if (!scene.Ground.Simulated)
         {
-            Advice = [.. resolved.Advice, .. WaterAdvice.For(scene, fits)],
-        };
-    }
-
-    private static string Sentence(PhaseFit? worst, PhaseFit seedbed, bool assumed)
-    {
-        if (worst is null)
-        {
-            var holds = string.Create(
-                CultureInfo.InvariantCulture,
-                $"{seedbed.Need.RoundsPerDay} rounds a day of {seedbed.RoundMinutes} minutes fit the tap and the hours");
-            return assumed ? $"If the assumptions hold, the water is enough: {holds}." : $"The water can be put on: {holds}.";
+            yield return new Assumption(
+                "assumed.water.seasons",
+                $"Fewer than {SimulatedNeed.LeastSeasons} past seasons of these dates are whole: rules of thumb say how much water each phase needs.",
+                "They do not know this lawn's shade, slope and cover patch by patch.",
+                "Give a weather file with more years.");
         }
-
-        var name = worst.Need.Phase.Name.ToLowerInvariant();
-        var wanted = worst.Need.DaysPerWeek == 7 ? $"{worst.Need.RoundsPerDay} rounds a day" : $"{worst.Need.DaysPerWeek} waterings a week";
-        return string.Create(
-            CultureInfo.InvariantCulture,
-            $"The water cannot be put on as things are: the phase \"{name}\" needs {wanted} of {worst.RoundMinutes} minutes; {Math.Ceiling(worst.ShortRounds):0} of the week's rounds find no allowed time.");
     }
-
-    private static Figure Shortfall(PhaseFit worst) => new("water.shortfall", "Watering time short each week", QuantityKind.Minutes, worst.ShortMinutes, new Working(
-        "short = r t",
-        [
-            new("r", $"rounds a week of the phase \"{worst.Need.Phase.Name}\" that find no allowed time", worst.ShortRounds, ""),
-            new("t", "minutes for one round", worst.RoundMinutes, "min"),
-        ],
-        "this plan's water proof",
-        Sureness.Computed));
 }

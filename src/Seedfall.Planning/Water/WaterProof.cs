@@ -1,5 +1,6 @@
 using Seedfall.Engine.Workings;
 using Seedfall.Planning.Plan;
+using Seedfall.Planning.Water.Timetable;
 
 namespace Seedfall.Planning.Water;
 
@@ -13,6 +14,9 @@ public enum ProofResult
 
     /// <summary>Flow or sprinklers were not entered: holds only if the assumptions do.</summary>
     Assumed,
+
+    /// <summary>Neither a timetable was found nor was it shown that there is none.</summary>
+    NotProven,
 }
 
 /// <summary>Minutes for one set in one round of one phase.</summary>
@@ -24,14 +28,18 @@ public sealed record SetRun(string SetName, Figure MinutesPerRound, Figure Depth
 /// <param name="RoundsPerDay">Rounds a day; below 1 means every few days.</param>
 /// <param name="Starts">Suggested start times of the rounds.</param>
 /// <param name="Runs">Minutes per set.</param>
-/// <param name="Totals">Minutes per day, gallons per day, hours available and the like.</param>
+/// <param name="Totals">What each patch needs, minutes per day, gallons per day, hours available and the like.</param>
 public sealed record PhaseWatering(
     string PhaseId,
     string Sentence,
     double RoundsPerDay,
     IReadOnlyList<TimeOnly> Starts,
     IReadOnlyList<SetRun> Runs,
-    IReadOnlyList<Figure> Totals);
+    IReadOnlyList<Figure> Totals)
+{
+    /// <summary>Run by run, where a timetable was found; what forbids one else.</summary>
+    public required PhaseTimetables Timetables { get; init; }
+}
 
 /// <summary>Something that would make the water enough, with the number it yields.</summary>
 public sealed record Remedy(string Id, string Sentence, Figure? Effect);
@@ -49,4 +57,10 @@ public sealed record WaterProof(
 {
     /// <summary>What to know about the watering: permit to ask for, last round forced into the evening, too few cans.</summary>
     public IReadOnlyList<Advice> Advice { get; init; } = [];
+
+    /// <summary>What binds in the worst phase: each limit that, loosened alone, would be enough, and by how much.</summary>
+    public IReadOnlyList<BindingLimit> Limits { get; init; } = [];
+
+    /// <summary>Sets, with their patches, left out of the best timetable of the worst phase.</summary>
+    public IReadOnlyList<UnservedSet> Unserved { get; init; } = [];
 }

@@ -14,6 +14,7 @@ internal static class UnitChoices
 {
     private const UnitSystem Us = UnitSystem.UsCustomary;
     private const UnitSystem Metric = UnitSystem.Metric;
+    private const double LitersPerHundredCubicFeet = 2831.6846592;
 
     public static IReadOnlyList<UnitChoice<Length>> Distance { get; } =
     [
@@ -25,6 +26,13 @@ internal static class UnitChoices
     [
         new("in", "in", Us, Length.FromInches, l => l.Inches),
         new("cm", "cm", Metric, Length.FromCentimeters, l => l.Centimeters),
+    ];
+
+    /// <summary>For the inner diameter of a hose.</summary>
+    public static IReadOnlyList<UnitChoice<Length>> Bore { get; } =
+    [
+        new("in", "in", Us, Length.FromInches, l => l.Inches),
+        new("mm", "mm", Metric, mm => Length.FromCentimeters(mm / 10.0), l => l.Centimeters * 10.0),
     ];
 
     public static IReadOnlyList<UnitChoice<Depth>> Depth { get; } =
@@ -56,6 +64,21 @@ internal static class UnitChoices
         new("gal", "gal", Us, Engine.Units.Volume.FromGallons, v => v.Gallons),
         new("L", "L", Metric, Engine.Units.Volume.FromLiters, v => v.Liters),
         new("qt", "qt", Us, Engine.Units.Volume.FromQuarts, v => v.Quarts),
+    ];
+
+    /// <summary>For use by the water bill.</summary>
+    public static IReadOnlyList<UnitChoice<Volume>> Billed { get; } =
+    [
+        new("gal", "gal", Us, Engine.Units.Volume.FromGallons, v => v.Gallons),
+        new("m3", "m³", Metric, Engine.Units.Volume.FromCubicMeters, v => v.CubicMeters),
+        new("ccf", "100 cu ft", Us, v => Engine.Units.Volume.FromLiters(v * LitersPerHundredCubicFeet), v => v.Liters / LitersPerHundredCubicFeet),
+    ];
+
+    public static IReadOnlyList<UnitChoice<Pressure>> Pressure { get; } =
+    [
+        new("psi", "psi", Us, Engine.Units.Pressure.FromPoundsPerSquareInch, p => p.PoundsPerSquareInch),
+        new("bar", "bar", Metric, Engine.Units.Pressure.FromBars, p => p.Bars),
+        new("kPa", "kPa", Metric, Engine.Units.Pressure.FromKilopascals, p => p.Kilopascals),
     ];
 
     public static IReadOnlyList<UnitChoice<FlowRate>> Flow { get; } =

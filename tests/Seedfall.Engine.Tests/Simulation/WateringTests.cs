@@ -177,18 +177,6 @@ public sealed class WateringTests
     }
 
     [Fact]
-    public void OneSeasonInTwentyMayFallShortOfSteadyRounds()
-    {
-        BedWeather[] skies = [.. Enumerable.Range(0, 20).Select(i => Hot(8).Thirstier(i == 0 ? 3.0 : 0.6))];
-        WateredBed[] beds = [.. skies.Select(_ => new WateredBed(Ground(SoilTexture.Loam)))];
-        var hold = new Hold(-0.1, false);
-        var twenty = SteadyRounds.LeastMm(beds, skies, ThreeRounds, 1, 0, 8, hold, 12.0)!.Value;
-        Assert.Equal(SteadyRounds.LeastMm(beds[1..], skies[1..], ThreeRounds, 1, 0, 8, hold, 12.0)!.Value, twenty, 12);
-        Assert.True(SteadyRounds.LeastMm(beds[..19], skies[..19], ThreeRounds, 1, 0, 8, hold, 12.0) > twenty);
-        Assert.Null(SteadyRounds.LeastMm(beds, skies, ThreeRounds, 1, 0, 8, hold, 0.05));
-    }
-
-    [Fact]
     public void WhatIsExpectedKnowsNothingOfWhatComes()
     {
         var expected = new ExpectedSky([Sky(10, 1), Sky(10, 2)]);

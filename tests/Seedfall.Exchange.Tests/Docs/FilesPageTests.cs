@@ -25,7 +25,7 @@ public sealed class FilesPageTests
         (string Name, IEnumerable<string> Units)[] all =
         [
             ("area", Quantities.Area.Units), ("length", Quantities.Length.Units), ("depth", Quantities.Depth.Units), ("weight", Quantities.Mass.Units),
-            ("volume", Quantities.Volume.Units), ("flow", Quantities.Flow.Units), ("precipitation rate", Quantities.PrecipitationRate.Units), ("speed", Quantities.Speed.Units),
+            ("volume", Quantities.Volume.Units), ("flow", Quantities.Flow.Units), ("pressure", Quantities.Pressure.Units), ("precipitation rate", Quantities.PrecipitationRate.Units), ("speed", Quantities.Speed.Units),
             ("liquid rate", Quantities.LiquidRate.Units), ("dry rate", Quantities.DryRate.Units), ("share", Quantities.Share.Units), ("temperature", Quantities.Temperature.Units),
         ];
         Assert.All(all, q => Assert.Contains($"| {q.Name} | {string.Join(", ", q.Units.Select(u => $"`{u}`"))} |", Page));

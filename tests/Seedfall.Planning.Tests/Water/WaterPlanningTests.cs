@@ -42,7 +42,7 @@ public sealed class WaterPlanningTests
 
         Assert.Equal(ProofResult.Refused, proof.Result);
         Assert.True(proof.Shortfall!.Value > 0.0);
-        Assert.Equal(3, proof.Remedies.Count);
+        Assert.InRange(proof.Remedies.Count, 3, 5);
         Assert.Equal("water.remedy.permit", proof.Remedies[0].Id);
         Assert.Contains("the water is enough", proof.Remedies[0].Sentence, StringComparison.Ordinal);
         Assert.All(proof.Remedies, r => Assert.NotNull(r.Effect));
@@ -68,13 +68,13 @@ public sealed class WaterPlanningTests
     }
 
     [Fact]
-    public void TooLittleTapIsRefusedWithThreeRemedies()
+    public void TooLittleTapIsRefusedWithRemedies()
     {
         var proof = WaterLawn.Prove(WaterLawn.Lawn(WaterLawn.Supply(2.0, WaterLawn.HoseSet(20)), 24000.0)).Value!;
 
         Assert.Equal(ProofResult.Refused, proof.Result);
-        Assert.Equal(3, proof.Remedies.Count);
-        Assert.Equal(3, proof.Remedies.Select(r => r.Id).Distinct().Count());
+        Assert.InRange(proof.Remedies.Count, 3, 5);
+        Assert.Equal(proof.Remedies.Count, proof.Remedies.Select(r => r.Id).Distinct().Count());
     }
 
     [Fact]
@@ -102,7 +102,7 @@ public sealed class WaterPlanningTests
         var set = WaterLawn.HoseSet(1) with { Kind = SprinklerKind.FixedSpray, Rate = PrecipitationRate.FromInchesPerHour(1.7) };
         var lawn = WaterLawn.Lawn(WaterLawn.Supply(60.0, set), 2000.0, SoilTexture.Clay);
         lawn = lawn with { Patches = [lawn.Patches[0] with { SlopePercent = 12.0 }] };
-        var deep = WaterLawn.Prove(lawn).Value!.Phases.First(p => p.PhaseId == "deep").Runs[0];
+        var deep = WaterLawn.Prove(lawn, InventedWeather.Years(2020, 2022)).Value!.Phases.First(p => p.PhaseId == "deep").Runs[0];
 
         Assert.True(deep.Cycles >= 4);
         Assert.True(deep.SoakMinutes!.Value >= 30.0);
@@ -150,22 +150,35 @@ public sealed class WaterPlanningTests
         Assert.Equal(ProofResult.Assumed, section.Value!.Result);
     }
 
+    /// <summary>Straw over the seedbed cuts the water it needs of a day.</summary>
     [Fact]
-    public void CoverCutsTheRounds()
+    public void CoverCutsTheNeed()
     {
         var bare = WaterLawn.Lawn(WaterLawn.Supply());
-        var covered = bare with { Cover = new CoverMaterial(CoverKind.StrawBlanket) };
-        double Rounds(Lawn lawn) => WaterLawn.Prove(lawn).Value!.Phases.First(p => p.PhaseId == "seedbed").RoundsPerDay;
-
-        Assert.True(Rounds(covered) < Rounds(bare));
+        Assert.True(SeedbedMmPerDay(bare with { Cover = new CoverMaterial(CoverKind.StrawBlanket) }, Thin) < SeedbedMmPerDay(bare, Thin));
     }
 
+    /// <summary>A shaded patch is not watered like one in full sun, and each set gets the need of its own patch.</summary>
     [Fact]
-    public void SandNeedsMoreRoundsThanClay()
+    public void EachPatchIsWateredForItself()
     {
-        double Rounds(SoilTexture texture) => WaterLawn.Prove(WaterLawn.Lawn(WaterLawn.Supply(), texture: texture)).Value!.Phases.First(p => p.PhaseId == "seedbed").RoundsPerDay;
+        var lawn = WaterLawn.Lawn(WaterLawn.Supply(12.0, WaterLawn.HoseSet(1, "sun", "front"), WaterLawn.HoseSet(1, "shade", "back")), 2000.0) with
+        {
+            Patches = [Invented.Patch(2000.0) with { SunHours = 9.0 }, Invented.Patch(2000.0, "back") with { SunHours = 3.0 }],
+        };
+        var seedbed = WaterLawn.Prove(lawn).Value!.Phases.First(p => p.PhaseId == "seedbed");
+        var (sun, shade) = (Need(seedbed, "front"), Need(seedbed, "back"));
+        Assert.True(shade < sun, $"{shade} against {sun}");
+        Assert.True(seedbed.Runs.First(r => r.SetName == "shade").MinutesPerRound.Value < seedbed.Runs.First(r => r.SetName == "sun").MinutesPerRound.Value);
+    }
 
-        Assert.True(Rounds(SoilTexture.Sand) > Rounds(SoilTexture.Clay));
+    /// <summary>Fewer than five past seasons: the rule of thumb, said.</summary>
+    [Fact]
+    public void FewSeasonsFallBackOnTheRule()
+    {
+        var section = WaterLawn.Prove(WaterLawn.Lawn(WaterLawn.Supply()), InventedWeather.Years(2020, 2022));
+        Assert.Contains(section.Assumptions, a => a.Id == "assumed.water.seasons");
+        Assert.DoesNotContain(section.Value!.Phases.SelectMany(p => p.Totals), f => f.Id.Contains(".need.", StringComparison.Ordinal));
     }
 
     [Fact]
@@ -209,5 +222,15 @@ public sealed class WaterPlanningTests
     {
         var lawn = WaterLawn.Lawn(null);
         Assert.Throws<ArgumentException>(() => WaterPlanning.Prove(lawn, [], WaterLawn.Timing, Invented.Weather, Invented.Tables));
+    }
+
+    private static Lawn Thin(Lawn lawn) => lawn with { Patches = [lawn.Patches[0] with { LivingCover = Fraction.Of(0.1) }] };
+
+    private static double Need(PhaseWatering phase, string patch) => phase.Totals.First(f => f.Id == $"water.{phase.PhaseId}.need.{patch}").Value;
+
+    private static double SeedbedMmPerDay(Lawn lawn, Func<Lawn, Lawn> change)
+    {
+        var seedbed = WaterLawn.Prove(change(lawn)).Value!.Phases.First(p => p.PhaseId == "seedbed");
+        return seedbed.RoundsPerDay * Need(seedbed, "front");
     }
 }

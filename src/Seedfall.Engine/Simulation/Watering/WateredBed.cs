@@ -25,12 +25,7 @@ public readonly record struct Hold(double SeedMPa, bool Around);
 /// </summary>
 public sealed class WateredBed
 {
-    /// <summary>Deepest layer seedlings hang on in their first two weeks: 20 to 60 mm.</summary>
-    private const int RootLayer = 3;
-
-    private readonly PatchConditions _patch;
-    private readonly SeedbedSoil _soil;
-    private readonly SeedbedSurface _surface;
+    private readonly BedGround _ground;
     private readonly SeedbedState _state;
     private readonly SeedbedState _trial;
 
@@ -38,21 +33,14 @@ public sealed class WateredBed
     /// <param name="patch">The ground.</param>
     /// <param name="layer">Layer to be kept wet, 0 to 5; null for the seed's own.</param>
     public WateredBed(PatchConditions patch, int? layer = null)
-        : this(patch.Sound(), SeedbedSoil.For(patch.Texture), layer ?? patch.SeedLayer)
+        : this(new BedGround(patch, layer))
     {
     }
 
-    private WateredBed(PatchConditions patch, SeedbedSoil soil, int layer)
-    {
-        ArgumentOutOfRangeException.ThrowIfNegative(layer);
-        ArgumentOutOfRangeException.ThrowIfGreaterThanOrEqual(layer, SeedbedSoil.Layers);
-        (_patch, _soil, _surface, Layer) = (patch, soil, patch.Surface, layer);
-        _state = new SeedbedState(soil.Hydraulics.FieldCapacity);
-        _trial = new SeedbedState(soil.Hydraulics.FieldCapacity);
-    }
+    private WateredBed(BedGround ground) => (_ground, _state, _trial) = (ground, ground.AtFieldCapacity(), ground.AtFieldCapacity());
 
     /// <summary>The layer to be kept wet.</summary>
-    public int Layer { get; }
+    public int Layer => _ground.Layer;
 
     /// <summary>Potential of that layer, MPa.</summary>
     public double ZoneMPa => LayerMPa(Layer);
@@ -61,21 +49,21 @@ public sealed class WateredBed
     public bool Dry => ZoneMPa < PatchConditions.DryMPa;
 
     /// <summary>True where water stands on the ground or the layer is within a twentieth of saturation (judged).</summary>
-    public bool TooWet => _state.PondMm.GetElement(0) > 0.0 || _state.WaterContent[Layer].GetElement(0) > 0.95 * _soil.Hydraulics.Saturation;
+    public bool TooWet => _state.PondMm.GetElement(0) > 0.0 || _state.WaterContent[Layer].GetElement(0) > 0.95 * _ground.Soil.Hydraulics.Saturation;
 
     /// <summary>True where the layer is at least as wet as wanted, and those around it where that is asked for.</summary>
-    public bool Holds(in Hold hold) => Held(_state, hold).GetElement(0) == 1.0;
+    public bool Holds(in Hold hold) => _ground.Held(_state, hold).GetElement(0) == 1.0;
 
     /// <summary>All water held, mm.</summary>
     public double TotalMm => _state.TotalMm.GetElement(0);
 
     /// <summary>Potential of a layer, MPa.</summary>
-    public double LayerMPa(int layer) => _soil.PotentialMPa(_state.WaterContent[layer]).GetElement(0);
+    public double LayerMPa(int layer) => _ground.Soil.PotentialMPa(_state.WaterContent[layer]).GetElement(0);
 
     /// <summary>A bed like this one in every respect.</summary>
     public WateredBed Copy()
     {
-        var copy = new WateredBed(_patch, _soil, Layer);
+        var copy = new WateredBed(_ground);
         copy._state.Take(_state);
         return copy;
     }
@@ -98,7 +86,7 @@ public sealed class WateredBed
         for (var hour = from; hour < until; hour++)
         {
             Step(_trial, weather, hour, Lanes.Zero);
-            if (Held(_trial, hold).GetElement(0) == 0.0)
+            if (_ground.Held(_trial, hold).GetElement(0) == 0.0)
             {
                 return hour;
             }
@@ -176,7 +164,7 @@ public sealed class WateredBed
         for (var hour = now; hour < until; hour++)
         {
             Step(_trial, weather, hour, hour == now ? depthMm : Lanes.Zero);
-            held &= Held(_trial, hold);
+            held &= _ground.Held(_trial, hold);
             if (Vector256.EqualsAll(held, Lanes.Zero))
             {
                 break;
@@ -186,17 +174,6 @@ public sealed class WateredBed
         return held;
     }
 
-    private Lanes Held(SeedbedState state, in Hold hold)
-    {
-        var held = Vector256.GreaterThanOrEqual(_soil.PotentialMPa(state.WaterContent[Layer]), Vector256.Create(hold.SeedMPa));
-        for (var layer = 0; hold.Around && layer <= RootLayer; layer++)
-        {
-            held = layer == Layer ? held : held & Vector256.GreaterThanOrEqual(_soil.PotentialMPa(state.WaterContent[layer]), Vector256.Create(PatchConditions.DryMPa));
-        }
-
-        return held & Lanes.One;
-    }
-
     private SeedbedFluxes Step(SeedbedState state, BedWeather weather, int hour, Lanes irrigationMm) =>
-        SeedbedWater.Step(_soil, state, _surface, _patch.Hour(Vector256.Create(weather.RainMm[hour]), irrigationMm, Vector256.Create(weather.DemandMm[hour])));
+        _ground.Step(state, Vector256.Create(weather.RainMm[hour]), Vector256.Create(weather.DemandMm[hour]), irrigationMm);
 }

@@ -31,8 +31,8 @@ internal static class SetRuns
     internal static IReadOnlyList<DayRun> OfPhase(DayFacts facts, string phaseId) =>
         facts.Plan.Water.Phases.FirstOrDefault(p => p.PhaseId == phaseId)?.Runs.Select(run =>
         {
-            var known = facts.Lawn.Water?.Sets.FirstOrDefault(s => s.Name == run.SetName);
-            return new DayRun(known?.Name, run.MinutesPerRound, run.Cycles, run.SoakMinutes, known?.Positions ?? 1);
+            var known = WateredSets.Of(facts.Lawn).Any(s => s.Name == run.SetName) ? run.SetName : null;
+            return new DayRun(known, run.MinutesPerRound, run.Cycles, run.SoakMinutes, facts.Lawn.Water?.Sets.FirstOrDefault(s => s.Name == known)?.Positions ?? 1);
         }).ToList() ?? [];
 
     /// <summary>Runs of one round as the daily watering has it.</summary>

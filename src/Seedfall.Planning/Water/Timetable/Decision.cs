@@ -55,6 +55,13 @@ internal sealed record Decision(Board? Board, Placement? Placement, long Bound, 
             return new Decision(board, listed, bound, false, "", false);
         }
 
+        if (budget.Spent)
+        {
+            return listed.Whole
+                ? new Decision(board, listed, bound, false, "", false)
+                : new Decision(board, null, 0, false, $"Simple rules place {listed.Placed} of {board.Jobs.Count} runs; the work allowed to the solver was spent on the days and phases before.", false);
+        }
+
         var solved = SolverSchedule.Solve(board, listed, budget, most, closeEnough);
         var better = solved.Placement is { } placement && (!listed.Whole || placement.Cost(board) < listed.Cost(board)) ? placement : listed;
         return solved.Answer switch

@@ -3,6 +3,19 @@ using Seedfall.Engine.Workings;
 
 namespace Seedfall.Planning.Water.Timetable;
 
+/// <summary>How much of a proof is asked.</summary>
+public enum ProofDetail
+{
+    /// <summary>Whether simple rules find a timetable; it need not lie near the wishes, and the solver is not asked.</summary>
+    Existence,
+
+    /// <summary>A timetable near the wishes, or that there is none.</summary>
+    Times,
+
+    /// <summary>The same; and where there is none what binds, by how much, and which sets go without. Costs many times the answer alone.</summary>
+    Explained,
+}
+
 /// <summary>Proves that all sets fit the hours and the flow, or that they cannot.</summary>
 public static class TimetablePlanning
 {
@@ -17,15 +30,20 @@ public static class TimetablePlanning
     /// neither was shown. Depends on nothing but the problem.
     /// </summary>
     /// <param name="problem">Sets, taps, hours, hands and timers; throws where it cannot be meant.</param>
-    public static TimetableProof Prove(TimetableProblem problem)
+    public static TimetableProof Prove(TimetableProblem problem) => Prove(problem, ProofDetail.Explained, null);
+
+    /// <summary>The same with so much asked and so much work left for it.</summary>
+    internal static TimetableProof Prove(TimetableProblem problem, ProofDetail detail, WorkBudget? budget)
     {
         TimetableDoor.Check(problem);
-        var decided = Decision.Of(problem, new WorkBudget(Work), Work, wanted: true);
+        var explain = detail == ProofDetail.Explained;
+        var solver = detail == ProofDetail.Existence ? WorkBudget.None : budget ?? new WorkBudget(Work);
+        var decided = Decision.Of(problem, solver, Work, wanted: detail != ProofDetail.Existence);
         return decided switch
         {
             { Placement: { } placement } => Found(decided.Board!, placement, decided.Bound, decided.BySolver),
-            { Refuted: true } => new TimetableProof.Impossible(decided.Reason, Loosening.Of(problem), Unserved.Of(problem)),
-            _ => new TimetableProof.NotProven(decided.Reason, Unserved.Of(problem)),
+            { Refuted: true } => new TimetableProof.Impossible(decided.Reason, explain ? Loosening.Of(problem) : [], explain ? Unserved.Of(problem) : []),
+            _ => new TimetableProof.NotProven(decided.Reason, explain ? Unserved.Of(problem) : []),
         };
     }
 

@@ -23,7 +23,10 @@ public static class WeekTimetabling
     /// <summary>Daily rounds: every day by itself, since tomorrow's rounds do not make up for today's.</summary>
     /// <param name="day">One day's problem; its allowed minutes are not read.</param>
     /// <param name="allowed">Allowed minutes by day, Monday to Sunday.</param>
-    public static WeekTimetable Daily(TimetableProblem day, IReadOnlyList<IReadOnlyList<MinuteSpan>> allowed)
+    public static WeekTimetable Daily(TimetableProblem day, IReadOnlyList<IReadOnlyList<MinuteSpan>> allowed) => Daily(day, allowed, ProofDetail.Explained, null);
+
+    /// <summary>The same with so much asked and so much work left for it.</summary>
+    internal static WeekTimetable Daily(TimetableProblem day, IReadOnlyList<IReadOnlyList<MinuteSpan>> allowed, ProofDetail detail, WorkBudget? budget)
     {
         Check(allowed);
         var kinds = Enumerable.Range(0, allowed.Count).GroupBy(d => string.Join(';', allowed[d].Select(s => FormattableString.Invariant($"{s.From}-{s.To}")))).ToArray();
@@ -31,7 +34,7 @@ public static class WeekTimetabling
         [
             .. kinds.Select(kind => new DayTimetable(
                 kind.Aggregate(WeekDays.None, (sum, d) => sum | WateringHours.Week[d]),
-                TimetablePlanning.Prove(day with { Allowed = allowed[kind.First()], Days = 1 }))),
+                TimetablePlanning.Prove(day with { Allowed = allowed[kind.First()], Days = 1 }, detail, budget))),
         ];
         var failing = kinds.Where((_, k) => days[k].Proof is not TimetableProof.Found).Sum(kind => kind.Count());
         return new WeekTimetable(days, failing is > 0 and < 7 ? MoreDays(failing, days.First(d => d.Proof is TimetableProof.Found).Days) : null);
@@ -41,7 +44,10 @@ public static class WeekTimetabling
     /// <param name="day">One day's problem; its rounds and allowed minutes are not read, hands and household are each day's.</param>
     /// <param name="allowed">Allowed minutes by day, Monday to Sunday.</param>
     /// <param name="roundsPerWeek">Rounds a week, 1 to 7.</param>
-    public static TimetableProof Seldom(TimetableProblem day, IReadOnlyList<IReadOnlyList<MinuteSpan>> allowed, int roundsPerWeek)
+    public static TimetableProof Seldom(TimetableProblem day, IReadOnlyList<IReadOnlyList<MinuteSpan>> allowed, int roundsPerWeek) => Seldom(day, allowed, roundsPerWeek, ProofDetail.Explained, null);
+
+    /// <summary>The same with so much asked and so much work left for it.</summary>
+    internal static TimetableProof Seldom(TimetableProblem day, IReadOnlyList<IReadOnlyList<MinuteSpan>> allowed, int roundsPerWeek, ProofDetail detail, WorkBudget? budget)
     {
         Check(allowed);
         ArgumentOutOfRangeException.ThrowIfLessThan(roundsPerWeek, 1);
@@ -55,7 +61,7 @@ public static class WeekTimetabling
             Taps = [.. day.Taps.Select(tap => tap with { Household = [.. Enumerable.Range(0, 7).SelectMany(d => tap.Household, (d, use) => use with { When = Shifted(use.When, d) })] })],
             Rounds = [.. Enumerable.Range(0, roundsPerWeek).Select(k => new RoundPart(0, week, ((int)((k + 0.5) * 7.0 / roundsPerWeek) * WateringHours.MinutesPerDay) + EarlyWish))],
             GapMinutes = Math.Max(day.GapMinutes, ((7 / roundsPerWeek) - 1) * WateringHours.MinutesPerDay),
-        });
+        }, detail, budget);
     }
 
     private static BindingLimit MoreDays(int failing, WeekDays like) => new(

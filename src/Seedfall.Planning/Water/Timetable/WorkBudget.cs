@@ -8,6 +8,9 @@ internal sealed class WorkBudget(double units)
 
     private double left = units;
 
+    /// <summary>No work at all: simple rules alone.</summary>
+    internal static WorkBudget None => new(0.0);
+
     internal bool Spent => left <= 0.0;
 
     /// <summary>What one call may use of what is left.</summary>

@@ -36,7 +36,9 @@ internal static class LogEndpoints
             return Page.NoSuchLawn();
         }
 
-        return Page.Of<WritePage>(new { Stored = stored, Kind = asked, Entries = LogKind.Blank(Viewer.Of(http), LawnClock.Now(stored, clock)), Entry = Guid.CreateVersion7(clock.GetUtcNow()) });
+        var blank = LogKind.Blank(Viewer.Of(http), LawnClock.Now(stored, clock));
+        blank.Put(WateredSet.Name, http.Request.Query[WateredSet.Name]);
+        return Page.Of<WritePage>(new { Stored = stored, Kind = asked, Entries = blank, Entry = Guid.CreateVersion7(clock.GetUtcNow()) });
     }
 
     private static async Task<IResult> Write(string id, string kind, IFormCollection form, LawnBook book, LogBook log, TimeProvider clock, HttpContext http)

@@ -47,7 +47,7 @@ public sealed record LogKind(string Id, string Title, string Why, IReadOnlyList<
     public static LogKind? Find(string id) => All.FirstOrDefault(kind => kind.Id == id);
 
     /// <summary>The form's questions for one lawn.</summary>
-    public IReadOnlyList<FieldGroup> Groups(Lawn lawn) => [new(Title, [Day, Hour, .. lawn.Patches.Count > 1 ? [Patch(lawn)] : Array.Empty<Field>(), .. Fields, Remark]) { Bare = true }];
+    public IReadOnlyList<FieldGroup> Groups(Lawn lawn) => [new(Title, [Day, Hour, .. lawn.Patches.Count > 1 ? [Patch(lawn)] : Array.Empty<Field>(), .. Id == "watered" ? WateredSet.Fields(lawn) : [], .. Fields, Remark]) { Bare = true }];
 
     /// <summary>The entry the form describes; null where a problem was noted.</summary>
     /// <param name="id">Made when the form was shown, so that posting it twice adds nothing.</param>
@@ -57,7 +57,8 @@ public sealed record LogKind(string Id, string Title, string Why, IReadOnlyList<
         var at = day is { } d ? clock(d.ToDateTime(hour ?? new TimeOnly(12, 0))) : default;
         var what = What(id, at, hour is not null, entries);
         var patch = lawn.Patches.Count == 1 ? lawn.Patches[0].Id : Patch(lawn).Read(entries) is { } index ? lawn.Patches[index].Id : null;
-        return entries.Sound ? what! with { PatchId = patch, Remark = Remark.Read(entries) } : null;
+        what = what is LogEntry.Watered watered ? WateredSet.Named(watered, lawn, entries) : what;
+        return entries.Sound ? what! with { PatchId = patch ?? WateredSet.OnlyPatch(what, lawn), Remark = Remark.Read(entries) } : null;
     }
 
     private LogEntry? What(Guid id, DateTimeOffset at, bool hourKnown, Entries entries) => Id switch

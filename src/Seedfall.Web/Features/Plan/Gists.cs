@@ -24,6 +24,7 @@ internal static class Gists
     {
         ProofResult.Holds => "it can be put on",
         ProofResult.Refused => "it cannot be put on",
+        ProofResult.NotProven => "not proven either way",
         _ => "it holds if the assumptions do",
     };
 

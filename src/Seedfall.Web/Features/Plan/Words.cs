@@ -30,6 +30,7 @@ internal static class Words
         ProofResult.Holds => "Water proven",
         ProofResult.Refused => "Water short",
         ProofResult.Assumed => "Water assumed",
+        ProofResult.NotProven => "Water not proven",
         _ => throw new ArgumentOutOfRangeException(nameof(result), result, "is not a proof"),
     };
 }

@@ -1,4 +1,7 @@
+using System.Globalization;
 using Seedfall.Engine.Soil;
+using Seedfall.Engine.Units;
+using Seedfall.Engine.Workings;
 using Seedfall.Planning.Ground;
 using Seedfall.Planning.Materials;
 using Seedfall.Planning.Water;
@@ -123,6 +126,11 @@ internal static class Answers
         (CoverKind.Hydromulch, "hydromulch", "Hydromulch"),
         (CoverKind.StrawBlanket, "blanket", "Straw blanket"),
     ];
+
+    /// <summary>A pressure as the trade speaks of it.</summary>
+    public static string Shown(Pressure pressure, UnitSystem system) => system == UnitSystem.Metric
+        ? string.Create(CultureInfo.InvariantCulture, $"{pressure.Bars:0.#} bar")
+        : string.Create(CultureInfo.InvariantCulture, $"{pressure.PoundsPerSquareInch:0} psi");
 
     /// <summary>The words of a value, in lower case where it stands inside a sentence.</summary>
     public static string Words<T>(this IReadOnlyList<(T Value, string Key, string Text)> answers, T value) =>

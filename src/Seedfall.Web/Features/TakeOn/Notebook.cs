@@ -8,8 +8,8 @@ internal static class Notebook
 {
     public static IReadOnlyList<Leaf> Leaves { get; } =
     [
-        new PlaceLeaf(), new PatchesLeaf(), new SoilLeaf(), new SprayedLeaf(), new WaterLeaf(), new SetsLeaf(), new HoursLeaf(), new EquipmentLeaf(),
-        new SeedLeaf(), FeedLeaf.Starter(), FeedLeaf.Late(), new PreEmergentLeaf(), new PartnersLeaf(), new CoverLeaf(), new PricesLeaf(), new RulesLeaf(),
+        new PlaceLeaf(), new PatchesLeaf(), new SoilLeaf(), new SprayedLeaf(), new WaterLeaf(), new TapsLeaf(), new HouseLeaf(), new TimersLeaf(), new SetsLeaf(), new HoursLeaf(), new EquipmentLeaf(),
+        new SeedLeaf(), FeedLeaf.Starter(), FeedLeaf.Late(), new PreEmergentLeaf(), new PartnersLeaf(), new CoverLeaf(), new PricesLeaf(), new MeterLeaf(), new RulesLeaf(),
     ];
 
     /// <summary>Null where there is no such leaf.</summary>

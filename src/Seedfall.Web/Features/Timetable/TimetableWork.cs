@@ -26,7 +26,7 @@ internal sealed class TimetableWork(PlanWork plans, WeatherShelf shelf) : IDispo
         await _one.WaitAsync(cancellation);
         try
         {
-            return new(planned, await Task.Run(() => WaterPlanning.Timetables(stored.Lawn, plan.Patches, plan.Timing, history, planned.Asked), CancellationToken.None));
+            return new(planned, await Task.Run(() => WaterPlanning.Timetables(plan.Water, stored.Lawn, plan.Patches, plan.Timing, history, planned.Asked), CancellationToken.None));
         }
         finally
         {

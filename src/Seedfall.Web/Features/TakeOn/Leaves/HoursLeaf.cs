@@ -16,7 +16,8 @@ internal sealed class HoursLeaf() : ListLeaf<WateringWindow>("hours", "Watering 
 
     public override string Each => "window";
 
-    public override IReadOnlyList<FieldGroup> Groups(Lawn lawn, TradeTables trade) => [new("Watering is allowed", [Days, From, To])];
+    public override IReadOnlyList<FieldGroup> Groups(Lawn lawn, TradeTables trade) =>
+        [new("Watering is allowed", [Days, From, To]) { Hint = LawnRules.Remarks(lawn) is { Count: > 0 } remarks ? string.Join(" ", remarks.Select(r => r.Statement)) : null }];
 
     protected override IReadOnlyList<WateringWindow> Items(Lawn lawn) => lawn.Water?.Allowed ?? [];
 

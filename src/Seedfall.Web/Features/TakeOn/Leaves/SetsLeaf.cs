@@ -3,6 +3,8 @@ using Seedfall.Engine.Workings;
 using Seedfall.Planning.Ground;
 using Seedfall.Planning.Rules;
 using Seedfall.Planning.Water;
+using Seedfall.Planning.Water.Supply;
+using Seedfall.Web.Features.Coverage;
 using Seedfall.Web.Forms;
 
 namespace Seedfall.Web.Features.TakeOn.Leaves;
@@ -18,8 +20,18 @@ internal sealed class SetsLeaf() : ListLeaf<SprinklerSet>("sets", "Sprinkler set
     private static readonly NumberField Minutes = new("minutes", "Minutes it ran", 1.0, 600.0, "min");
     private static readonly QuantityField<FlowRate> Flow = new("setflow", "What the set draws, if known", UnitChoices.Flow, FlowRate.Zero, FlowRate.FromLitersPerMinute(2000.0)) { AboveLeast = true };
     private static readonly NumberField Positions = new("positions", "Positions it is moved through by hand", 1.0, 50.0) { Whole = true, Hint = "1 where it covers its patches from one place." };
+    private static readonly QuantityField<Length> HoseLength = new("hose", "Length of hose from the tap", UnitChoices.Distance, Length.Zero, Length.FromMeters(500.0));
+    private static readonly QuantityField<Length> Bore = new("bore", "Inner diameter of the hose", UnitChoices.Bore, Length.Zero, Length.FromMeters(0.2)) { AboveLeast = true, Hint = "Printed on it: 1/2, 5/8 or 3/4 in." };
+    private static readonly QuantityField<FlowRate> Rated = new("rated", "Rated flow, all its nozzles together", UnitChoices.Flow, FlowRate.Zero, FlowRate.FromLitersPerMinute(2000.0)) { AboveLeast = true, Hint = "From the package or the nozzle chart." };
+    private static readonly QuantityField<Pressure> RatedAt = new("ratedat", "At a pressure of", UnitChoices.Pressure, Pressure.Zero, Pressure.FromKilopascals(2000.0)) { AboveLeast = true };
 
     public override string Each => "set";
+
+    private static ChoiceField<int> Tap(Lawn lawn) => Listed("tap", "Tap it stands on", (lawn.Water?.OtherTaps ?? []).Select(t => t.Name), "The first tap");
+
+    private static ChoiceField<int> Timer(Lawn lawn) => Listed("settimer", "Timer that runs it", (lawn.Water?.Timers ?? []).Select(t => t.Name), "None of those described");
+
+    private static ChoiceField<int> Listed(string name, string label, IEnumerable<string> names, string blank) => new(name, label, [.. names.Select((n, i) => (i, n.Trim(), n))]) { Blank = blank };
 
     private static TicksField<string> Wets(Lawn lawn) => new("wets", "Patches it wets", [.. lawn.Patches.Select(p => (p.Id, p.Id, p.Name))]) { Required = true };
 
@@ -28,7 +40,12 @@ internal sealed class SetsLeaf() : ListLeaf<SprinklerSet>("sets", "Sprinkler set
         new("The set", [Name, Wets(lawn), Kind, Positions]),
         new("By catch cans", [Cans, CanUnit, Minutes]) { Hint = "The best answer: it also shows how evenly it falls." },
         new("Or by its figures", [Rate, Flow]),
+        .. Hangs(lawn) is { Count: > 0 } hangs ? [new FieldGroup("Tap and timer", hangs)] : Array.Empty<FieldGroup>(),
+        new("Hose and nozzle", [HoseLength, Bore, Rated, RatedAt]) { Folded = true, Hint = "A long thin hose eats the pressure: with the tap’s pressure this tells what is left at the sprinkler." },
     ];
+
+    private static IReadOnlyList<Field> Hangs(Lawn lawn) =>
+        [.. lawn.Water?.OtherTaps.Count > 0 ? [Tap(lawn)] : Array.Empty<Field>(), .. lawn.Water?.Timers.Count > 0 ? [Timer(lawn)] : Array.Empty<Field>()];
 
     protected override IReadOnlyList<SprinklerSet> Items(Lawn lawn) => lawn.Water?.Sets ?? [];
 
@@ -38,9 +55,9 @@ internal sealed class SetsLeaf() : ListLeaf<SprinklerSet>("sets", "Sprinkler set
     {
         var kind = item.Kind == SprinklerKind.Unknown ? "" : $", {Answers.Sprinklers.Words(item.Kind).ToLowerInvariant()}";
         var rate = item.Cans is { } cans
-            ? $", {cans.Readings.Count} catch cans"
+            ? $", {CanWords.Gist(cans, system)}"
             : item.Rate is { } r ? $", {FigureText.Show(QuantityKind.PrecipitationRate, r.MillimetersPerHour, system)}" : "";
-        return item.Name + kind + rate;
+        return item.Name + kind + rate + (item.Tap is { } tap ? $", on {tap}" : "") + (item.Timer is { } timer ? $", by {timer}" : "");
     }
 
     protected override void FillItem(SprinklerSet? before, Lawn lawn, Entries entries)
@@ -53,6 +70,12 @@ internal sealed class SetsLeaf() : ListLeaf<SprinklerSet>("sets", "Sprinkler set
         Minutes.Fill(entries, before?.Cans?.Minutes);
         Flow.Fill(entries, before?.Flow);
         Positions.Fill(entries, (double)(before?.Positions ?? 1));
+        HoseLength.Fill(entries, before?.Hose?.Length);
+        Bore.Fill(entries, before?.Hose?.Bore);
+        Rated.Fill(entries, before?.Nozzle?.Flow);
+        RatedAt.Fill(entries, before?.Nozzle?.At);
+        Tap(lawn).Fill(entries, Place(lawn.Water?.OtherTaps.Select(t => t.Name), before?.Tap));
+        Timer(lawn).Fill(entries, Place(lawn.Water?.Timers.Select(t => t.Name), before?.Timer));
     }
 
     protected override SprinklerSet? ReadItem(SprinklerSet? before, Lawn lawn, Entries entries)
@@ -72,9 +95,28 @@ internal sealed class SetsLeaf() : ListLeaf<SprinklerSet>("sets", "Sprinkler set
             Cans = ReadCans(entries),
             Flow = Flow.Read(entries),
             Positions = Positions.ReadWhole(entries) ?? 1,
+            Hose = Both(HoseLength, HoseLength.Read(entries), Bore, Bore.Read(entries), "The hose’s length and its inner diameter go together.", entries) is var (length, bore) ? new HoseRun(length, bore) : null,
+            Nozzle = Both(Rated, Rated.Read(entries), RatedAt, RatedAt.Read(entries), "A rated flow goes with the pressure it is rated at.", entries) is var (flow, at) ? new NozzleRating(flow, at) : null,
+            Tap = Tap(lawn).Read(entries) is { } tap ? lawn.Water!.OtherTaps[tap].Name : null,
+            Timer = Timer(lawn).Read(entries) is { } timer ? lawn.Water!.Timers[timer].Name : null,
             Heads = before?.Heads ?? [],
         };
         return entries.Sound ? set : null;
+    }
+
+    private static int? Place(IEnumerable<string>? names, string? name) => names?.ToList().IndexOf(name ?? "") is { } at and >= 0 ? at : null;
+
+    /// <summary>Two answers that go together; null where both are blank or one is missing, which is noted.</summary>
+    private static (TFirst First, TSecond Second)? Both<TFirst, TSecond>(Field one, TFirst? first, Field other, TSecond? second, string why, Entries entries)
+        where TFirst : struct
+        where TSecond : struct
+    {
+        if (first is null != second is null)
+        {
+            entries.Wrong(first is null ? one.Name : other.Name, why);
+        }
+
+        return first is { } f && second is { } s ? (f, s) : null;
     }
 
     /// <summary>In the viewer's unit, or in the one they were measured in where only that gives the same depths back.</summary>
