@@ -2,6 +2,10 @@ using Microsoft.Playwright;
 
 namespace Seedfall.Browser.Tests;
 
+/// <summary>Tests that share <see cref="DayApp"/>; they run one after another.</summary>
+[CollectionDefinition(nameof(DayApp))]
+public sealed class DayAppTests : ICollectionFixture<DayApp>;
+
 /// <summary>The app once more, with a lawn whose seed-down day is the day the demo stands still on: what is written there must disturb no other test.</summary>
 public sealed class DayApp : IAsyncLifetime
 {

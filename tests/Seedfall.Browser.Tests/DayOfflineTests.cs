@@ -5,7 +5,8 @@ using Seedfall.Web.Tests.Photos;
 namespace Seedfall.Browser.Tests;
 
 /// <summary>The day sheet on a phone without a signal: everything written arrives once.</summary>
-public sealed class DayOfflineTests(DayApp day) : IClassFixture<DayApp>
+[Collection(nameof(DayApp))]
+public sealed class DayOfflineTests(DayApp day)
 {
     [Fact]
     public async Task A_whole_seed_down_day_without_a_signal_and_a_dead_battery_in_the_middle_arrives_once()

@@ -3,17 +3,20 @@ using Microsoft.Playwright;
 namespace Seedfall.Browser.Tests;
 
 /// <summary>Every step of the day sheet at both widths: nothing bars anyone, nothing moves by itself.</summary>
-public sealed class DayPageTests(RunningApp app)
+[Collection(nameof(DayApp))]
+public sealed class DayPageTests(DayApp day)
 {
     private const string Lawn = DayApp.Mill;
+
+    private RunningApp App => day.App;
 
     [Theory]
     [InlineData("phone")]
     [InlineData("desk")]
     public async Task Every_step_is_open_to_everyone(string size)
     {
-        await using var window = await Window.Open(app, size, touch: size == "phone");
-        foreach (var (date, name) in new[] { ("2026-08-27", "day-seed-down"), ("2026-08-25", "day-soak"), ("2026-09-11", "day-15") })
+        await using var window = await Window.Open(App, size, touch: size == "phone");
+        foreach (var (date, name) in new[] { ("2026-08-14", "day-seed-down"), ("2026-08-12", "day-soak"), ("2026-08-29", "day-15") })
         {
             await window.Go($"{Lawn}/day/{date}");
             await window.Page.Locator("#sheet[data-ready]").WaitForAsync();
@@ -37,8 +40,8 @@ public sealed class DayPageTests(RunningApp app)
     [Fact]
     public async Task On_a_phone_one_step_shows_at_a_time_and_the_thumb_finds_the_next()
     {
-        await using var window = await Window.Open(app, "phone", touch: true);
-        await window.Go($"{Lawn}/day/2026-08-27");
+        await using var window = await Window.Open(App, "phone", touch: true);
+        await window.Go($"{Lawn}/day/2026-08-14");
         await window.Page.Locator("#sheet[data-ready]").WaitForAsync();
         var steps = await Steps(window);
         for (var i = 0; i < steps.Count; i++)
@@ -57,8 +60,8 @@ public sealed class DayPageTests(RunningApp app)
     [Fact]
     public async Task Without_script_the_whole_day_is_on_the_page()
     {
-        await using var window = await Window.Open(app, "phone", script: false);
-        await window.Go($"{Lawn}/day/2026-08-27");
+        await using var window = await Window.Open(App, "phone", script: false);
+        await window.Go($"{Lawn}/day/2026-08-14");
         var steps = await window.Page.Locator("section[data-step]").AllAsync();
         Assert.InRange(steps.Count, 10, 20);
         foreach (var step in steps)
@@ -75,14 +78,14 @@ public sealed class DayPageTests(RunningApp app)
     [Fact]
     public async Task Nothing_moves_while_it_loads()
     {
-        await using var window = await Window.Open(app, "phone", touch: true);
+        await using var window = await Window.Open(App, "phone", touch: true);
         var wire = await window.Page.Context.NewCDPSessionAsync(window.Page);
         await wire.SendAsync("Network.enable");
         await wire.SendAsync("Network.emulateNetworkConditions", new() { ["offline"] = false, ["latency"] = 400, ["downloadThroughput"] = 50_000, ["uploadThroughput"] = 50_000 });
         foreach (var hash in new[] { "", "#do-seed-first-half" })
         {
             await window.Page.GotoAsync("about:blank");
-            await window.Go($"{Lawn}/day/2026-08-27{hash}");
+            await window.Go($"{Lawn}/day/2026-08-14{hash}");
             await window.Page.Locator("#sheet[data-ready]").WaitForAsync();
             await Assertions.Expect(window.Page.Locator("#sent")).ToContainTextAsync("All sent");
             var moved = await window.Page.EvaluateAsync<double>(
@@ -102,8 +105,8 @@ public sealed class DayPageTests(RunningApp app)
     [Fact]
     public async Task The_measured_grass_picks_its_mowing_and_says_when_it_is_an_exception()
     {
-        await using var window = await Window.Open(app, "phone", touch: true);
-        await window.Go($"{Lawn}/day/2026-08-27#do-mow-seed-down");
+        await using var window = await Window.Open(App, "phone", touch: true);
+        await window.Go($"{Lawn}/day/2026-08-14#do-mow-seed-down");
         await window.Page.Locator("#sheet[data-ready]").WaitForAsync();
         var said = window.Page.Locator("#do-mow-seed-down .cut");
         foreach (var (stands, unit, words) in new[] { ("4", "in", "within a third"), ("5", "in", "Today is an exception"), ("12.7", "cm", "Today is an exception"), ("2.5", "in", "leave the mower"), ("9", "in", "Too tall for one day") })
