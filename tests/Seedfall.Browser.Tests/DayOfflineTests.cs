@@ -158,6 +158,33 @@ public sealed class DayOfflineTests(DayApp day)
         Assert.Equal("0 0", await phone.Page.EvaluateAsync<string>("async () => `${(await caches.keys()).length} ${(await navigator.serviceWorker.getRegistrations()).length}`"));
     }
 
+    [Fact]
+    public async Task A_sheet_kept_longer_than_seven_days_is_not_shown_and_other_pages_lead_to_what_is_kept()
+    {
+        await using var phone = await Phone.Open(day.App);
+        await phone.Sheet(DayApp.Quarry + "/day/2026-08-14");
+        await phone.Page.GetByRole(AriaRole.Button, new() { Name = "Keep on this phone" }).ClickAsync();
+        await Assertions.Expect(phone.Page.Locator("#kept")).ToContainTextAsync("Kept on this phone");
+        await phone.Page.EvaluateAsync(
+            """
+            async () => {
+              const cache = await caches.open((await caches.keys())[0]);
+              const kept = await cache.match(location.pathname);
+              const headers = new Headers(kept.headers);
+              headers.set("seedfall-kept", String(Date.now() - 8 * 86400000));
+              await cache.put(location.pathname, new Response(await kept.text(), { headers }));
+            }
+            """);
+        await phone.Signal(there: false);
+        foreach (var path in new[] { "/day/2026-08-14", "/notes" })
+        {
+            await phone.Page.GotoAsync(DayApp.Quarry + path);
+            await Assertions.Expect(phone.Page.Locator("h1")).ToHaveTextAsync("On this phone");
+        }
+
+        await Assertions.Expect(phone.Page.Locator("#kept-list li")).ToHaveCountAsync(1);
+    }
+
     /// <summary>The clock goes back an hour at two: half past one comes twice, an hour apart. The phone's own clock is set to that night.</summary>
     [Fact]
     public async Task The_hour_that_comes_twice_is_told_apart()
