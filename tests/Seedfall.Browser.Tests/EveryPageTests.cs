@@ -11,6 +11,7 @@ public sealed class EveryPageTests(RunningApp app)
     [
         "", "/day", "/notes", "/draw", "/walk-over", "/site", "/water", "/timetable", "/coverage", "/photos", "/photos/new", "/weather", "/take-away", "/remove", "/log", "/log/write/reading", "/log/write/cover", "/log/write/watered", "/log/write/finger", "/notes/place", "/notes/patches/1", "/notes/patches/new", "/notes/soil", "/notes/sprayed/new", "/notes/tap", "/notes/taps/new", "/notes/house", "/notes/timers/new", "/notes/sets/1",
         "/notes/hours/new", "/notes/equipment", "/notes/seed/new", "/notes/starter", "/notes/late-feed", "/notes/pre-emergent", "/notes/partners/new", "/notes/cover", "/notes/prices", "/notes/meter", "/notes/rules",
+        "/sprayer", "/sprayer/refill", "/sprayer/catch", "/sprayer/course", "/sprayer/pace", "/tank",
     ];
 
     [Theory]

@@ -51,6 +51,15 @@ public enum QuantityKind
     /// <summary>Label rate of a concentrate per area [L/m2], shown per acre and per hectare.</summary>
     LabelRate,
 
+    /// <summary>Water or spray per area [L/m2], shown in gallons per acre and liters per hectare.</summary>
+    CarrierRate,
+
+    /// <summary>Pressure [kPa], shown in psi and kPa.</summary>
+    Pressure,
+
+    /// <summary>Length of time [s].</summary>
+    Seconds,
+
     /// <summary>Seeds or plants per area [1/m2], shown per square inch and per dm2.</summary>
     CountPerArea,
 

@@ -144,6 +144,7 @@ internal sealed class SprayerFormat : ObjectFormat<SprayerFacts>
     private readonly Field<SprayerFacts, SprayerKind> _kind;
     private readonly Field<SprayerFacts, Volume?> _tank;
     private readonly Field<SprayerFacts, VolumePerArea?> _carrier;
+    private readonly Field<SprayerFacts, DateOnly?> _calibrated;
 
     private SprayerFormat()
         : base("sprayer")
@@ -151,7 +152,8 @@ internal sealed class SprayerFormat : ObjectFormat<SprayerFacts>
         _kind = Usual("kind", NamesOf<SprayerKind>.Format, s => s.Kind, SprayerKind.Backpack, "");
         _tank = Optional("tank", Quantities.Volume.Format, s => s.Tank, "");
         _carrier = Optional("carrier", Quantities.LiquidRate.Format, s => s.Carrier, "Carrier put out per area at the calibrated walk.");
+        _calibrated = Optional("calibrated", Scalars.Date, s => s.Calibrated, "Day the carrier was calibrated.");
     }
 
-    protected override SprayerFacts Build(FieldValues v) => new() { Kind = v.Get(_kind), Tank = v.Get(_tank), Carrier = v.Get(_carrier) };
+    protected override SprayerFacts Build(FieldValues v) => new() { Kind = v.Get(_kind), Tank = v.Get(_tank), Carrier = v.Get(_carrier), Calibrated = v.Get(_calibrated) };
 }

@@ -2,6 +2,7 @@ using Seedfall.Engine.Workings;
 using Seedfall.Planning.Materials;
 using Seedfall.Planning.Plan;
 using Seedfall.Planning.Water;
+using Seedfall.Planning.Water.Timetable;
 
 namespace Seedfall.Exchange.Paper;
 
@@ -35,13 +36,26 @@ public static class PlanFigures
     private static IEnumerable<Figure?> Water(WaterProof water) =>
     [
         water.Shortfall,
-        .. water.Limits.Select(l => l.Enough),
+        .. water.Limits.SelectMany(Limit),
         .. water.Remedies.Select(r => r.Effect),
         .. water.Figures,
         water.SeasonVolume,
         water.SeasonCost,
-        .. water.Phases.SelectMany(p => p.Runs.SelectMany(r => new[] { r.MinutesPerRound, r.Depth, r.SoakMinutes }).Concat(p.Totals)),
+        .. water.Phases.SelectMany(p => p.Runs.SelectMany(r => new[] { r.MinutesPerRound, r.Depth, r.SoakMinutes }).Concat(p.Totals).Concat(Timetable(p.Timetables))),
     ];
+
+    private static IEnumerable<Figure?> Timetable(PhaseTimetables times) =>
+    [
+        .. times.Proofs.SelectMany(day => day.Proof switch
+        {
+            TimetableProof.Found found => [found.MinutesAway, found.Bound],
+            TimetableProof.Impossible none => none.Limits.SelectMany(Limit),
+            _ => Array.Empty<Figure?>(),
+        }),
+        .. times.Daily?.MoreDays is { } more ? Limit(more) : [],
+    ];
+
+    private static IEnumerable<Figure?> Limit(BindingLimit limit) => [limit.Enough, limit.NotEnough];
 
     private static IEnumerable<Figure?> Seed(SeedPlan seed) =>
     [

@@ -38,4 +38,7 @@ public sealed record SprayerFacts
 
     /// <summary>Carrier put out per area at the calibrated walk.</summary>
     public VolumePerArea? Carrier { get; init; }
+
+    /// <summary>Day the carrier was calibrated; null where not known.</summary>
+    public DateOnly? Calibrated { get; init; }
 }

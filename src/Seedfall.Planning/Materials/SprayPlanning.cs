@@ -1,5 +1,6 @@
 using Seedfall.Engine.Units;
 using Seedfall.Engine.Workings;
+using Seedfall.Planning.Field;
 using Seedfall.Planning.Ground;
 using Seedfall.Planning.Plan;
 using Seedfall.Planning.Rules;
@@ -9,6 +10,9 @@ namespace Seedfall.Planning.Materials;
 /// <summary>The spray part of the plan.</summary>
 public static class SprayPlanning
 {
+    /// <summary>Id of the trip the pre-emergent is in.</summary>
+    internal const string PreEmergentTrip = "pre-emergent";
+
     private const double AssumedCarrierGallonsPerM = 1.0;
     private const double AssumedTankGallons = 4.0;
 
@@ -21,18 +25,26 @@ public static class SprayPlanning
     /// <param name="tables">The trade's tables.</param>
     /// <param name="patches">Summaries of all the lawn's patches, in its order; all are sprayed.</param>
     /// <param name="seedDown">Seed-down day.</param>
-    public static Section<SprayPlan> Plan(Lawn lawn, Choices choices, TradeTables tables, IReadOnlyList<PatchSummary> patches, DateOnly seedDown)
+    /// <param name="log">The record of applications; those before seed-down count against the year. Null means nothing is recorded.</param>
+    public static Section<SprayPlan> Plan(Lawn lawn, Choices choices, TradeTables tables, IReadOnlyList<PatchSummary> patches, DateOnly seedDown, FieldLog? log = null)
     {
         ArgumentNullException.ThrowIfNull(lawn);
         ArgumentNullException.ThrowIfNull(tables);
         ArgumentNullException.ThrowIfNull(patches);
-        if (lawn.PreEmergent is null && lawn.TankPartners.Count == 0)
+        var use = lawn.PreEmergent is { } planned ? YearUse.Of(lawn, planned, log ?? FieldLog.Empty, seedDown.Year, seedDown) : null;
+        return Plan(lawn, choices, tables, patches, use, []);
+    }
+
+    /// <summary>The same from the year's use already summed, with walls found elsewhere that stop the pre-emergent too.</summary>
+    internal static Section<SprayPlan> Plan(Lawn lawn, Choices choices, TradeTables tables, IReadOnlyList<PatchSummary> patches, YearUse? use, IReadOnlyList<Wall> more)
+    {
+        if (use is null && lawn.TankPartners.Count == 0)
         {
             return new(null, [], []);
         }
 
         var seeded = SeedPlanning.Seeded(lawn, choices, tables, patches);
-        IReadOnlyList<Wall> walls = lawn.PreEmergent is { } asked ? [.. SprayLabelWalls.For(lawn, asked, seeded, tables, seedDown)] : [];
+        IReadOnlyList<Wall> walls = use is null ? [] : [.. SprayLabelWalls.For(lawn, use.Label, seeded, tables, use), .. more];
         var label = walls.Count == 0 ? lawn.PreEmergent : null;
         var (first, second) = Tanks(lawn, label);
         if (first.Count + second.Count == 0)
@@ -44,7 +56,7 @@ public static class SprayPlanning
         var trips = new List<SprayTrip>();
         if (label is not null)
         {
-            trips.Add(SprayTrips.Of("pre-emergent", $"Spray the pre-emergent: {label.ActiveIngredient}", first, carrier, tank, patches));
+            trips.Add(SprayTrips.Of(PreEmergentTrip, $"Spray the pre-emergent: {label.ActiveIngredient}", first, carrier, tank, patches));
         }
 
         if (second.Count > 0)
@@ -52,9 +64,9 @@ public static class SprayPlanning
             trips.Add(SprayTrips.Of("conditioner", $"Spray {string.Join(" and ", second.Select(i => i.Name))}", second, carrier, tank, patches));
         }
 
-        var repeat = label is null ? null : SprayLabelWalls.Repeat(lawn, label, seedDown);
+        var repeat = label is null ? null : SprayLabelWalls.Repeat(label, use!);
         return new(
-            new SprayPlan(trips, label is null ? [] : YearFigures.Of(lawn, label, repeat is null, seedDown.Year), [.. SprayAdvice.For(lawn, label is null ? second : first, seeded)]),
+            new SprayPlan(trips, label is null ? [] : YearFigures.Of(label, use!, repeat is null), [.. SprayAdvice.For(lawn, label is null ? second : first, seeded)]),
             repeat is null ? walls : [.. walls, repeat],
             [.. assumed, .. LabelAssumed(label)]);
     }
@@ -72,7 +84,7 @@ public static class SprayPlanning
         return ([herbicide, .. partners.Where(p => p.WithPreEmergent).Select(p => p.Item)], [.. partners.Where(p => !p.WithPreEmergent).Select(p => p.Item)]);
     }
 
-    private static (VolumePerArea Carrier, Volume? Tank, IReadOnlyList<Assumption> Assumed) Equipment(Lawn lawn, HerbicideLabel? label)
+    internal static (VolumePerArea Carrier, Volume? Tank, IReadOnlyList<Assumption> Assumed) Equipment(Lawn lawn, HerbicideLabel? label)
     {
         var assumed = new List<Assumption>();
         var usual = VolumePerArea.FromGallonsPerThousandSquareFeet(AssumedCarrierGallonsPerM);

@@ -27,7 +27,7 @@ public static class RecoveryPlanner
         RequireSound(lawn, tables);
         var written = log ?? FieldLog.Empty;
         choices = AsDone(choices, written);
-        lawn = SurveyedPatch.Of(lawn);
+        lawn = RecordedSprays.Of(SurveyedPatch.Of(lawn), written, choices.Season);
         lawn = SunFilling.Fill(lawn, choices.Season);
         var ground = PatchGround.Summarize(lawn);
         var patches = ground.Value!;
@@ -38,7 +38,7 @@ public static class RecoveryPlanner
         var verdict = LawnVerdict.Judge(lawn, choices, patches, timing.Value!, water.Value, wait.Earliest, tables);
         var season = verdict.Kind is VerdictKind.Recover or VerdictKind.StartOver ? timing.Value! : timing.Value! with { SeedDown = null, Phases = [], CoverForecast = [], CoverByPatch = [], CoverWorking = null };
         var late = LateSeason.Of(weather, choices.Season, lawn.Place.LatitudeDeg < 0.0);
-        var materials = PlanMaterials(lawn, choices, tables, patches, season, late, seed);
+        var materials = PlanMaterials(lawn, choices, tables, patches, season, late, seed, written);
         return Assemble(new Parts(lawn, choices, weather, tables, ground, timing, water, verdict, season, late, materials, wait));
     }
 
@@ -93,7 +93,7 @@ public static class RecoveryPlanner
         Sureness.Measured);
 
     private static MaterialParts PlanMaterials(
-        Lawn lawn, Choices choices, TradeTables tables, IReadOnlyList<PatchSummary> patches, SeasonTiming season, LateSeason late, Section<SeedPlan> seed)
+        Lawn lawn, Choices choices, TradeTables tables, IReadOnlyList<PatchSummary> patches, SeasonTiming season, LateSeason late, Section<SeedPlan> seed, FieldLog log)
     {
         if (season.SeedDown is not { } day)
         {
@@ -101,7 +101,7 @@ public static class RecoveryPlanner
         }
 
         var feed = FeedPlanning.Plan(lawn, choices, tables, patches, day, late.LateFeed.AsDate());
-        var spray = SprayPlanning.Plan(lawn, choices, tables, patches, day);
+        var spray = SprayPlanning.Plan(lawn, choices, tables, patches, day, log);
         var cover = CoverPlanning.Plan(lawn, patches);
         return new MaterialParts(seed, feed, spray, cover, MaterialList.Lines(lawn, seed.Value, feed.Value, spray.Value, cover.Value));
     }

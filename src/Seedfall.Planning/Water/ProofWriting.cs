@@ -63,7 +63,7 @@ internal static class ProofWriting
     {
         var need = worst.Fit.Need;
         var name = need.Phase.Name.ToLowerInvariant();
-        var wanted = need.DaysPerWeek == 7 ? $"{need.RoundsPerDay} round{(need.RoundsPerDay == 1 ? "" : "s")} a day" : $"{need.DaysPerWeek} waterings a week";
+        var wanted = need.DaysPerWeek == 7 ? $"{need.RoundsPerDay} round{(need.RoundsPerDay == 1 ? "" : "s")} a day" : need.DaysPerWeek == 1 ? "one watering a week" : $"{need.DaysPerWeek} waterings a week";
         var asks = string.Create(CultureInfo.InvariantCulture, $"the phase \"{name}\" needs {wanted} of {worst.Fit.RoundMinutes} minutes");
         return failing switch
         {

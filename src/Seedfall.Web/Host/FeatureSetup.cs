@@ -7,6 +7,7 @@ using Seedfall.Web.Features.Log;
 using Seedfall.Web.Features.Photos;
 using Seedfall.Web.Features.Plan;
 using Seedfall.Web.Features.Site;
+using Seedfall.Web.Features.Sprayer;
 using Seedfall.Web.Features.TakeAway;
 using Seedfall.Web.Features.TakeOn;
 using Seedfall.Web.Features.Timetable;
@@ -33,6 +34,7 @@ internal static class FeatureSetup
         builder.Services.AddSingleton<TimetableWork>();
         builder.Services.AddSingleton<WaterWork>();
         builder.Services.AddSingleton<PlacesWork>();
+        builder.Services.AddSingleton<TankWork>();
         builder.Services.AddSingleton<SiteWork>();
         builder.Services.AddHttpClient<SoilSurvey>().ConfigurePrimaryHttpMessageHandler(SoilSurvey.Wire).RemoveAllLoggers();
         builder.Services.AddSingleton<PhotoFolder>();

@@ -1,5 +1,4 @@
 using System.Globalization;
-using Seedfall.Engine.Units;
 using Seedfall.Planning.Ground;
 using Seedfall.Planning.Plan;
 using Seedfall.Planning.Rules;
@@ -13,20 +12,14 @@ internal static class SprayLabelWalls
     private const double Slack = 1.0 + 1.0e-6;
 
     /// <summary>Walls that stop the pre-emergent on seed-down day.</summary>
-    internal static IEnumerable<Wall> For(Lawn lawn, HerbicideLabel label, IReadOnlyList<GrassSpecies> seeded, TradeTables tables, DateOnly seedDown)
+    internal static IEnumerable<Wall> For(Lawn lawn, HerbicideLabel label, IReadOnlyList<GrassSpecies> seeded, TradeTables tables, YearUse use)
     {
         if (label.MaximumRate is { } most && label.Rate.LitersPerSquareMeter > most.LitersPerSquareMeter * Slack)
         {
             yield return new("label.rate", "Highest rate in one application", Text($"{label.ActiveIngredient} at {label.Rate.FluidOuncesPerAcre:0.##} fl oz per acre is above the label's {most.FluidOuncesPerAcre:0.##}."), Text($"Enter a rate of {most.FluidOuncesPerAcre:0.##} fl oz per acre or less."), Source);
         }
 
-        var applied = YearlyUse.Applied(label, lawn.Sprayed, seedDown.Year);
-        if (YearlyUse.Maximum(label) is { } year && !YearlyUse.Fits(year, applied, label.Rate))
-        {
-            yield return YearFull("label.yearly-maximum", label, year, [applied, label.Rate]);
-        }
-
-        foreach (var wall in Species(lawn, label, seeded, tables).Concat(Handling(lawn, label)))
+        foreach (var wall in use.Walls("label.yearly-maximum", 1).Concat(Species(lawn, label, seeded, tables)).Concat(Handling(lawn, label)))
         {
             yield return wall;
         }
@@ -38,13 +31,8 @@ internal static class SprayLabelWalls
     }
 
     /// <summary>The wall that stops only the repeat; null where it fits or none is planned.</summary>
-    internal static Wall? Repeat(Lawn lawn, HerbicideLabel label, DateOnly seedDown)
-    {
-        var applied = YearlyUse.Applied(label, lawn.Sprayed, seedDown.Year);
-        return label.RepeatAfterEmergenceDays is not null && YearlyUse.Maximum(label) is { } year && !YearlyUse.Fits(year, applied, label.Rate, label.Rate)
-            ? YearFull("label.yearly-maximum.repeat", label, year, [applied, label.Rate, label.Rate])
-            : null;
-    }
+    internal static Wall? Repeat(HerbicideLabel label, YearUse use) =>
+        label.RepeatAfterEmergenceDays is null ? null : use.Walls("label.yearly-maximum.repeat", 2).LastOrDefault();
 
     private static IEnumerable<Wall> Species(Lawn lawn, HerbicideLabel label, IReadOnlyList<GrassSpecies> seeded, TradeTables tables)
     {
@@ -72,13 +60,6 @@ internal static class SprayLabelWalls
             yield return new("label.carrier", "Least carrier", Text($"The sprayer puts out {carrier.GallonsPerThousandSquareFeet:0.##} gal per 1,000 sq ft; the label asks at least {least.GallonsPerThousandSquareFeet:0.##}."), "Walk slower or fit a larger nozzle, and calibrate again.", Source);
         }
     }
-
-    private static Wall YearFull(string id, HerbicideLabel label, VolumePerArea most, IReadOnlyList<VolumePerArea> applications) => new(
-        id,
-        "Highest amount in one year",
-        Text($"{string.Join(" + ", applications.Where(a => a.LitersPerSquareMeter > 0.0).Select(a => a.FluidOuncesPerAcre.ToString("0.##", CultureInfo.InvariantCulture)))} = {applications.Sum(a => a.FluidOuncesPerAcre):0.##} fl oz per acre of {label.ActiveIngredient} this year is above {most.FluidOuncesPerAcre:0.##}."),
-        "Lower the rate, leave an application out, or wait for the new year.",
-        label.MaximumPerYear is null ? "HortScience 53(11):1689, maximum annual use rate; check your label" : Source);
 
     private static string Text(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
 }

@@ -1,5 +1,6 @@
 using Seedfall.Engine.Units;
 using Seedfall.Engine.Workings;
+using Seedfall.Planning.Water.Supply;
 
 namespace Seedfall.Planning.Water;
 
@@ -39,7 +40,11 @@ internal static class DailyFigures
                 Sureness.Computed,
                 "Below nothing where more was given than the fixed rounds.")),
         ];
-        if (scene.PricePerThousandGallons is { } price)
+        if (scene.Meter is { } meter)
+        {
+            figures.Add(Metered($"{id}.cost", scene, meter, known, down, rounds.Sum(r => r.Depth.Value), areaM2));
+        }
+        else if (scene.PricePerThousandGallons is { } price)
         {
             var gallons = new Volume(used).Gallons;
             figures.Add(new Figure($"{id}.cost", "Cost of the water used", QuantityKind.Money, gallons / 1000.0 * (double)price, new Working(
@@ -47,5 +52,29 @@ internal static class DailyFigures
         }
 
         return figures;
+    }
+
+    /// <summary>By the meter's steps, billing period by billing period from seed-down on.</summary>
+    private static Figure Metered(string id, DailyScene scene, MeterPrice meter, WaterKnown known, int down, double todayMm, double areaM2)
+    {
+        var periods = new SortedDictionary<int, double>();
+        for (var day = down; day <= known.Today; day++)
+        {
+            var givenMm = day < known.Today ? known.GivenMm.Skip(24 * day).Take(24).Sum() : todayMm;
+            var period = (day - down) / MeteredCost.PeriodDays;
+            periods[period] = periods.GetValueOrDefault(period) + (givenMm * areaM2);
+        }
+
+        var costs = periods.Values.Select(liters => meter.CostOf(scene.HouseholdPerPeriod, new Volume(liters))).ToList();
+        return new Figure(id, "Cost of the water used", QuantityKind.Money, costs.Sum(c => c.Value), new Working(
+            "C = sum over billing periods of bill(h + v) - bill(h)",
+            [
+                new("h", "household use in a period", scene.HouseholdPerPeriod.Gallons, "gal"),
+                .. periods.Select(p => new WorkingInput($"v{p.Key + 1}", FormattableString.Invariant($"water used in period {p.Key + 1}"), new Volume(p.Value).Gallons, "gal")),
+                .. costs[0].Working.Inputs.Where(input => input.Symbol.StartsWith('p')),
+            ],
+            "price steps entered for this meter; periods of 30 days from seed-down assumed",
+            Sureness.Computed,
+            "This patch's water alone: beside other patches' it may reach a dearer step."));
     }
 }

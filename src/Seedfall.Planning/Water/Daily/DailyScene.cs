@@ -2,10 +2,12 @@ using Seedfall.Engine.Simulation;
 using Seedfall.Engine.Simulation.Forcing;
 using Seedfall.Engine.Simulation.Plant;
 using Seedfall.Engine.Simulation.Watering;
+using Seedfall.Engine.Units;
 using Seedfall.Engine.Weather;
 using Seedfall.Planning.Field;
 using Seedfall.Planning.Ground;
 using Seedfall.Planning.Plan;
+using Seedfall.Planning.Water.Supply;
 
 namespace Seedfall.Planning.Water;
 
@@ -83,6 +85,12 @@ public sealed record DailyScene(
     FieldLog Log,
     decimal? PricePerThousandGallons = null)
 {
+    /// <summary>Price steps of the meter; where known they count before the one price.</summary>
+    public MeterPrice? Meter { get; init; }
+
+    /// <summary>The household's own use in a billing period.</summary>
+    public Volume HouseholdPerPeriod { get; init; }
+
     /// <summary>Minute of each start where it is not the full hour.</summary>
     public IReadOnlyList<TimeOnly> Clock { get; init; } = [];
 }

@@ -1,3 +1,4 @@
+using Seedfall.Engine.Units;
 using Seedfall.Engine.Weather;
 using Seedfall.Planning.Field;
 using Seedfall.Planning.Ground;
@@ -92,7 +93,11 @@ public sealed record LawnWatering(DateOnly Today, IReadOnlyList<PatchWatering> P
                 weather,
                 log,
                 lawn.Prices?.WaterPerThousandGallons)
-            { Clock = plan.Water.Phases.First(p => p.PhaseId == "seedbed").Starts };
+            {
+                Meter = lawn.Water?.Meter,
+                HouseholdPerPeriod = lawn.Water?.HouseholdPerMonth ?? Volume.Zero,
+                Clock = plan.Water.Phases.First(p => p.PhaseId == "seedbed").Starts,
+            };
             return new PatchWatering(patch.Id, patch.Name, WateringLack.None, down, DailyWatering.Today(scene), sets);
         }
     }

@@ -46,13 +46,20 @@ internal sealed record WaterKnown(BedWeather Sky, double[] GivenMm, int Today, b
         where T : LogEntry =>
         scene.Log.During<T>(scene.SeedDown, last ?? scene.Today.AddDays(-1)).Where(e => e.PatchId is null || e.PatchId == scene.PatchId);
 
+    /// <summary>Water by the hour; a run of a set that does not water this patch gave it none.</summary>
     private static (double[] GivenMm, bool Assumed) Given(DailyScene scene, int today)
     {
         var given = new double[24 * today];
         var watered = Mine<LogEntry.Watered>(scene).ToList();
         foreach (var entry in watered)
         {
-            var set = scene.Sets.FirstOrDefault(s => s.Name == entry.Set) ?? scene.Sets[0];
+            // A patch written down beside a set of another name, renamed since perhaps, was watered all the same.
+            var set = scene.Sets.FirstOrDefault(s => entry.Set is null || s.Name == entry.Set) ?? (entry.PatchId is null ? null : scene.Sets[0]);
+            if (set is null)
+            {
+                continue;
+            }
+
             given[Hour(scene, entry)] += Math.Min(MostMm, entry.Given?.Millimeters ?? entry.Minutes!.Value / 60.0 * set.RateMmh);
         }
 

@@ -37,7 +37,7 @@ internal static class Remedies
     private static Remedy Shape(RemedyCandidate candidate, RemedyTrial tried, double missing)
     {
         var rest = tried.MissingRounds <= 0.0
-            ? "With that alone the water is enough."
+            ? candidate.Enough
             : string.Create(CultureInfo.InvariantCulture, $"By itself it still leaves {Math.Ceiling(tried.MissingRounds):0} of {Math.Ceiling(missing):0} missing rounds.");
         return new Remedy($"water.remedy.{candidate.Id}", $"{candidate.Sentence} {rest}", candidate.Effect?.Invoke() ?? Left(candidate.Id, tried.MissingRounds, missing));
     }
@@ -60,6 +60,9 @@ internal sealed record RemedyTrial(double MissingRounds);
 /// <param name="Effect">The number it yields; null for the rounds it leaves.</param>
 internal sealed record RemedyCandidate(string Id, string Sentence, Func<RemedyTrial> Try, Func<Figure>? Effect)
 {
+    /// <summary>What is said where nothing is missing with it.</summary>
+    internal string Enough { get; init; } = "With that alone the water is enough.";
+
     /// <summary>A remedy that is one changed scene.</summary>
     internal static RemedyCandidate Of(string id, string sentence, WaterScene changed, Func<WaterScene, Figure>? effect = null) =>
         new(id, sentence, () => Tried(changed), effect is null ? null : () => effect(changed));

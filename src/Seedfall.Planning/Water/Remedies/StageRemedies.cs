@@ -17,8 +17,12 @@ internal static class StageRemedies
     {
         if (ByPatch(scene) is { Count: > 1 } stages)
         {
+            var first = FirstDay(scene, stages, timing);
             yield return new RemedyCandidate(
-                FormattableString.Invariant($"stages-{stages.Count}"), Sentence(scene, stages, timing), () => new RemedyTrial(0.0), () => TimeLeft(scene, stages, timing));
+                FormattableString.Invariant($"stages-{stages.Count}"), Sentence(first, stages, timing), () => new RemedyTrial(0.0), () => TimeLeft(first, scene, stages, timing))
+            {
+                Enough = "The water of every stage is then enough.",
+            };
         }
         else
         {
@@ -102,22 +106,52 @@ internal static class StageRemedies
         return [];
     }
 
-    private static string Sentence(WaterScene scene, List<List<PatchBed>> stages, SeasonTiming timing)
+    /// <summary>
+    /// The plan's day; or an earlier one still inside the window, where the last stage would otherwise fall after its end and the water of
+    /// every stage is enough then too.
+    /// </summary>
+    private static DateOnly FirstDay(WaterScene scene, List<List<PatchBed>> stages, SeasonTiming timing)
     {
-        var first = FirstDay(scene);
+        var planned = scene.Ground.Phases.First(p => p.Phase.Id == "seedbed").Phase.From;
+        if (timing.Window is not { } window || scene.Ground.Later is not { } on)
+        {
+            return planned;
+        }
+
+        var earlier = window.Closes.AddDays(-DaysBetween * (stages.Count - 1));
+        return planned <= earlier || earlier < window.Opens || !Holds(scene.On(on(earlier)), stages) ? planned : earlier;
+    }
+
+    private static bool Holds(WaterScene scene, List<List<PatchBed>> stages)
+    {
+        var up = new List<PatchBed>();
+        foreach (var stage in stages)
+        {
+            if (!WaterTrial.Of(Staged(scene, stage, up), ProofDetail.Existence).Holds)
+            {
+                return false;
+            }
+
+            up.AddRange(stage);
+        }
+
+        return true;
+    }
+
+    private static string Sentence(DateOnly first, List<List<PatchBed>> stages, SeasonTiming timing)
+    {
         var parts = stages.Select((stage, k) => FormattableString.Invariant($"{string.Join(" and ", stage.Select(bed => bed.Name))} {(k == 0 ? "first, about" : "about")} {first.AddDays(k * DaysBetween):yyyy-MM-dd}"));
         var last = first.AddDays((stages.Count - 1) * DaysBetween);
         var time = timing.Window is not { } window ? "Whether the last stage still has time is not known: there is no window."
-            : last <= window.Closes ? FormattableString.Invariant($"The last stage still falls {window.Closes.DayNumber - last.DayNumber} days before the window closes on {window.Closes:yyyy-MM-dd}.")
+            : last == window.Closes ? FormattableString.Invariant($"The last stage falls on the day the window closes, {window.Closes:yyyy-MM-dd}.")
+            : last < window.Closes ? FormattableString.Invariant($"The last stage still falls {window.Closes.DayNumber - last.DayNumber} days before the window closes on {window.Closes:yyyy-MM-dd}.")
             : FormattableString.Invariant($"The last stage would fall {last.DayNumber - window.Closes.DayNumber} days after the window closes on {window.Closes:yyyy-MM-dd}: leave it for the next season.");
         return $"Seed in {stages.Count} stages: {string.Join("; then ", parts)}. {time}";
     }
 
-    private static DateOnly FirstDay(WaterScene scene) => scene.Ground.Phases.First(p => p.Phase.Id == "seedbed").Phase.From;
-
-    private static Figure TimeLeft(WaterScene scene, List<List<PatchBed>> stages, SeasonTiming timing)
+    private static Figure TimeLeft(DateOnly first, WaterScene scene, List<List<PatchBed>> stages, SeasonTiming timing)
     {
-        var last = FirstDay(scene).AddDays((stages.Count - 1) * DaysBetween);
+        var last = first.AddDays((stages.Count - 1) * DaysBetween);
         return timing.Window is { } window
             ? new Figure(FormattableString.Invariant($"water.remedy.stages-{stages.Count}.days"), "Days left in the window at the last stage's seed-down", QuantityKind.Number, window.Closes.DayNumber - last.DayNumber, new Working(
                 "window's end less seed-down of the first stage less 21 days for each stage after it",

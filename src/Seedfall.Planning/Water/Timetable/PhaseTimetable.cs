@@ -10,10 +10,10 @@ namespace Seedfall.Planning.Water.Timetable;
 public sealed record PhaseTimetables(string PhaseId, WeekTimetable? Daily, TimetableProof? Seldom)
 {
     /// <summary>Its proofs, by the days they hold for.</summary>
-    public IReadOnlyList<DayTimetable> Proofs => Daily?.Days ?? [new DayTimetable(WeekDays.All, Seldom!)];
+    public IReadOnlyList<DayTimetable> Proofs => Daily?.Days ?? (Seldom is null ? [] : [new DayTimetable(WeekDays.All, Seldom)]);
 
     /// <summary>True where every one was found.</summary>
-    public bool Holds => Proofs.All(day => day.Proof is TimetableProof.Found);
+    public bool Holds => Proofs.Count > 0 && Proofs.All(day => day.Proof is TimetableProof.Found);
 
     /// <summary>True where at least one cannot be.</summary>
     public bool Refused => Proofs.Any(day => day.Proof is TimetableProof.Impossible);

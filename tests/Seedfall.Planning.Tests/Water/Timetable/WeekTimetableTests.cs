@@ -49,6 +49,8 @@ public sealed class WeekTimetableTests
         };
         var lawn = WaterLawn.Lawn(supply, 10000.0, SoilTexture.Sand);
         var proved = WaterLawn.Prove(lawn, ShortWeather).Value!.Phases.Single(phase => phase.PhaseId == "seedbed");
+        var setAfterSet = proved.Totals.Single(f => f.Id == "water.seedbed.round-minutes").Working.Inputs.Single(i => i.Symbol == "s").Value;
+        Assert.True(setAfterSet > 60.0, $"{setAfterSet} min");
         var seedbed = proved.Timetables.Daily!;
         AssertHolds(seedbed);
         var runs = Assert.IsType<TimetableProof.Found>(Assert.Single(seedbed.Days).Proof).Runs;

@@ -53,7 +53,13 @@ internal sealed class EquipmentLeaf() : Leaf("equipment", "Spreader and sprayer"
         return lawn with
         {
             Spreader = (spreader, swath, walk) is (null, null, null) ? null : new SpreaderFacts { Kind = spreader ?? SpreaderKind.Rotary, Swath = swath, WalkingSpeed = walk },
-            Sprayer = (sprayer, tank, carrier) is (null, null, null) ? null : new SprayerFacts { Kind = sprayer ?? SprayerKind.Backpack, Tank = tank, Carrier = carrier },
+            Sprayer = (sprayer, tank, carrier) is (null, null, null) ? null : new SprayerFacts
+            {
+                Kind = sprayer ?? SprayerKind.Backpack,
+                Tank = tank,
+                Carrier = carrier,
+                Calibrated = carrier is not null && carrier == lawn.Sprayer?.Carrier ? lawn.Sprayer?.Calibrated : null,
+            },
         };
     }
 }

@@ -1,0 +1,97 @@
+using System.Globalization;
+using Seedfall.Engine.Units;
+using Seedfall.Engine.Workings;
+using Seedfall.Planning.Field;
+using Seedfall.Planning.Ground;
+using Seedfall.Planning.Plan;
+
+namespace Seedfall.Planning.Materials;
+
+/// <summary>The year's use of a pre-emergent from the notes and from the record, and the walls it stands against.</summary>
+/// <param name="Label">The label.</param>
+/// <param name="Entered">From the notes: the entered figure or the past sprays, whichever is more.</param>
+/// <param name="Recorded">From the record of applications.</param>
+internal sealed record YearUse(HerbicideLabel Label, VolumePerArea Entered, RecordedUse Recorded)
+{
+    private const string Source = "label, as entered";
+
+    /// <summary>Applied so far. What is in the notes and what is in the record are taken as different applications.</summary>
+    internal VolumePerArea Applied => Entered + Recorded.Applied;
+
+    /// <param name="lawn">The lawn with its past sprays; one of the same day as a recorded application is that application.</param>
+    /// <param name="label">The label.</param>
+    /// <param name="log">The record.</param>
+    /// <param name="year">Calendar year.</param>
+    /// <param name="before">Only recorded applications before this day count; null counts all.</param>
+    internal static YearUse Of(Lawn lawn, HerbicideLabel label, FieldLog log, int year, DateOnly? before = null)
+    {
+        var recorded = RecordedUse.Of(label, log, year, before);
+        var days = recorded.Applications.Select(e => e.Day).ToHashSet();
+        return new(label, YearlyUse.Applied(label, [.. lawn.Sprayed.Where(s => !days.Contains(s.Date))], year), recorded);
+    }
+
+    /// <summary>The walls of the year for so many applications at the label's rate; empty where they fit or no maximum is known.</summary>
+    internal IEnumerable<Wall> Walls(string id, int applications)
+    {
+        if (YearlyUse.Maximum(Label) is not { } most)
+        {
+            yield break;
+        }
+
+        if (Recorded.Uncounted.Count > 0)
+        {
+            yield return new(
+                $"{id}.uncounted",
+                "Highest amount in one year",
+                Text($"The record of {string.Join(", ", Recorded.Uncounted.Select(e => FigureText.DateText(e.Day)))} names {Label.ActiveIngredient} without an amount that can be held against the yearly maximum."),
+                "Enter the product's strength in the notes, or put the record right with the amount of active ingredient.",
+                Source);
+        }
+
+        if (!YearlyUse.Fits(most, [Applied, .. Enumerable.Repeat(Label.Rate, applications)]))
+        {
+            yield return Full(id, most, applications);
+        }
+    }
+
+    private Wall Full(string id, VolumePerArea most, int applications)
+    {
+        var room = Math.Max(0.0, most.FluidOuncesPerAcre - Applied.FluidOuncesPerAcre);
+        return new(
+            id,
+            "Highest amount in one year",
+            Text($"{string.Join(" + ", Parts(applications))} = {Applied.FluidOuncesPerAcre + applications * Label.Rate.FluidOuncesPerAcre:0.##} fl oz per acre of {Label.ActiveIngredient} this year is above {most.FluidOuncesPerAcre:0.##}."),
+            room > 0.0
+                ? Text($"{room:0.##} fl oz per acre ({room / LitersPerHectareInOunces:0.###} L/ha) are left this year: lower the rate to that if the label allows so little, leave an application out, or wait for the new year.{Twice}")
+                : $"Nothing is left this year: leave it out until the new year.{Twice}",
+            Label.MaximumPerYear is null ? "HortScience 53(11):1689, maximum annual use rate; check your label" : Source);
+    }
+
+    private IEnumerable<string> Parts(int applications)
+    {
+        if (Entered > VolumePerArea.Zero)
+        {
+            yield return Text($"{Entered.FluidOuncesPerAcre:0.##} entered in the notes");
+        }
+
+        if (Recorded.Applied > VolumePerArea.Zero)
+        {
+            yield return Text($"{Recorded.Applied.FluidOuncesPerAcre:0.##} in the record");
+        }
+
+        yield return Text($"{Label.Rate.FluidOuncesPerAcre:0.##} now");
+        if (applications > 1)
+        {
+            yield return Text($"{Label.Rate.FluidOuncesPerAcre:0.##} repeated");
+        }
+    }
+
+    private string Twice => Entered > VolumePerArea.Zero && Recorded.Applied > VolumePerArea.Zero
+        ? " If the notes and the record mean the same application, take it out of the notes."
+        : "";
+
+    /// <summary>Fluid ounces per acre in one liter per hectare.</summary>
+    private static double LitersPerHectareInOunces => VolumePerArea.FromLitersPerHectare(1.0).FluidOuncesPerAcre;
+
+    private static string Text(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
+}
