@@ -1,3 +1,4 @@
+using System.Text.RegularExpressions;
 using Microsoft.Playwright;
 
 namespace Seedfall.Browser.Tests;
@@ -13,6 +14,8 @@ public sealed class DayApp : IAsyncLifetime
 
     public const string Quarry = "/lawns/quarry-hill-slope-tansy-ford-invented";
 
+    private static PageAssertionsToHaveURLOptions Patient { get; } = new() { Timeout = 120_000 };
+
     /// <summary>Photo spot of <see cref="Mill"/> that looks straight down.</summary>
     public string Spot { get; private set; } = "";
 
@@ -20,15 +23,16 @@ public sealed class DayApp : IAsyncLifetime
 
     public async ValueTask InitializeAsync()
     {
+        Assertions.SetDefaultExpectTimeout(30_000);
         await App.InitializeAsync();
         await using var window = await Window.Open(App, "desk");
         await window.Go(Mill + "?seedDown=2026-08-14");
         await window.Page.GetByRole(AriaRole.Button, new() { Name = "Keep this" }).ClickAsync();
-        await window.Page.WaitForURLAsync("**season=2026");
+        await Assertions.Expect(window.Page).ToHaveURLAsync(new Regex("season=2026$"), Patient);
         await window.Go(Mill + "/photos/new");
         await window.Page.GetByLabel("Name of the spot").FillAsync("Front walk");
         await window.Page.Locator("form.leaf button.go").ClickAsync();
-        await window.Page.WaitForURLAsync("**/photos/*-*");
+        await Assertions.Expect(window.Page).ToHaveURLAsync(new Regex("/photos/[0-9a-f-]{36}$"), Patient);
         Spot = window.Page.Url.Split('/')[^1];
     }
 

@@ -1,4 +1,5 @@
 using System.Text.Json;
+using System.Text.RegularExpressions;
 using Microsoft.Playwright;
 using Seedfall.Web.Tests.Photos;
 
@@ -281,7 +282,7 @@ public sealed class DayOfflineTests(DayApp day)
         await window.Go("/lawns/from-file");
         await window.Page.Locator("input[type=file]").SetInputFilesAsync(new FilePayload { Name = "clock-lawn.json", MimeType = "application/json", Buffer = global::System.Text.Encoding.UTF8.GetBytes(file) });
         await window.Page.Locator("form button.go").ClickAsync();
-        await window.Page.WaitForURLAsync("**/lawns/clock-lawn**");
+        await Assertions.Expect(window.Page).ToHaveURLAsync(new Regex("/lawns/clock-lawn"), new() { Timeout = 120_000 });
         return "/lawns/" + new Uri(window.Page.Url).Segments[2].TrimEnd('/');
     }
 
