@@ -1,4 +1,5 @@
 using Seedfall.Web.Features.Coverage;
+using Seedfall.Web.Features.DaySheet;
 using Seedfall.Web.Features.Drawing;
 using Seedfall.Web.Features.Lawns;
 using Seedfall.Web.Features.Log;
@@ -45,4 +46,7 @@ app.MapSprayer();
 app.MapSpreaders();
 app.MapPhotos();
 app.MapTakeAway();
+app.MapDaySheet();
+app.MapPhone();
+app.MapArrivals();
 return app.OpenAndRun();

@@ -18,7 +18,7 @@ public sealed class HostTests : IDisposable
     {
         using var answer = await _app.Client.GetAsync(path);
         Assert.Equal(
-            "default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self' data:; form-action 'self'; frame-ancestors 'none'; base-uri 'none'; connect-src 'self'",
+            "default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self' data:; form-action 'self'; frame-ancestors 'none'; base-uri 'none'; connect-src 'self'; manifest-src 'self'; worker-src 'self'",
             Assert.Single(answer.Headers.GetValues("Content-Security-Policy")));
         Assert.Equal("nosniff", Assert.Single(answer.Headers.GetValues("X-Content-Type-Options")));
         Assert.Equal("same-origin", Assert.Single(answer.Headers.GetValues("Referrer-Policy")));

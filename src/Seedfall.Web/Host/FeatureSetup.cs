@@ -1,5 +1,6 @@
 using Seedfall.Exchange.Catalog;
 using Seedfall.Web.Features.Coverage;
+using Seedfall.Web.Features.DaySheet;
 using Seedfall.Web.Features.Drawing;
 using Seedfall.Web.Features.Lawns;
 using Seedfall.Web.Features.Log;
@@ -48,10 +49,14 @@ internal static class FeatureSetup
         builder.Services.AddSingleton<PhotoShelf>();
         builder.Services.AddSingleton<PhotoMeasuring>();
         builder.Services.AddSingleton<PhotoLogging>();
+        builder.Services.AddSingleton<PhotoTaking>();
         builder.Services.AddSingleton<OnePhotoScene>();
         builder.Services.AddSingleton<Desk>();
         builder.Services.AddSingleton<DemoLoading>();
         builder.Services.AddSingleton<PaperPrinting>();
         builder.Services.AddSingleton<Taking>();
+        builder.Services.AddSingleton<DayWork>();
+        builder.Services.AddSingleton<PhoneFiles>();
+        builder.Services.AddSingleton<EntryArrivals>();
     }
 }

@@ -5,7 +5,7 @@ internal static class SecurityHeaders
 {
     public const string PagePolicy =
         "default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self' data:; form-action 'self'; " +
-        "frame-ancestors 'none'; base-uri 'none'; connect-src 'self'";
+        "frame-ancestors 'none'; base-uri 'none'; connect-src 'self'; manifest-src 'self'; worker-src 'self'";
 
     /// <summary>For the self-contained sheets, which carry their own style and no script.</summary>
     public const string PaperPolicy =
@@ -26,12 +26,17 @@ internal static class SecurityHeaders
         return next(context);
     });
 
+    /// <summary>On a page where a note may be spoken.</summary>
+    public static void AllowSpeech(IHeaderDictionary headers) => headers["Permissions-Policy"] = Permissions("(self)");
+
+    private static string Permissions(string microphone) => $"geolocation=(self), camera=(self), microphone={microphone}, payment=(), usb=()";
+
     public static void Set(IHeaderDictionary headers)
     {
         headers.ContentSecurityPolicy = PagePolicy;
         headers.XContentTypeOptions = "nosniff";
         headers["Referrer-Policy"] = "same-origin";
-        headers["Permissions-Policy"] = "geolocation=(self), camera=(self), microphone=(), payment=(), usb=()";
+        headers["Permissions-Policy"] = Permissions("()");
         headers["Cross-Origin-Opener-Policy"] = "same-origin";
         headers["Cross-Origin-Resource-Policy"] = "same-origin";
     }

@@ -17,6 +17,14 @@ internal sealed class LogBook(IDbContextFactory<SeedfallDb> contexts, Writer wri
         return rows.Count == 0 ? FieldLog.Empty : FieldLog.Of(rows.Select(text => FieldLogFile.ReadEntry(Encoding.UTF8.GetBytes(text))));
     }
 
+    /// <summary>Which of the ids are here already, on any lawn: the lawn and the entry as stored.</summary>
+    public async Task<IReadOnlyDictionary<Guid, (string LawnId, LogEntry Entry)>> Known(IReadOnlyCollection<Guid> ids, CancellationToken cancellation)
+    {
+        await using var db = await contexts.CreateDbContextAsync(cancellation);
+        var rows = await db.Log.AsNoTracking().Where(l => ids.Contains(l.Id)).ToListAsync(cancellation);
+        return rows.ToDictionary(l => l.Id, l => (l.LawnId, FieldLogFile.ReadEntry(Encoding.UTF8.GetBytes(l.Document))));
+    }
+
     /// <summary>Adds entries that passed <see cref="LogRules"/>; returns how many were new.</summary>
     public async Task<int> Append(string lawnId, IReadOnlyList<LogEntry> entries, CancellationToken cancellation) =>
         await writer.Write(

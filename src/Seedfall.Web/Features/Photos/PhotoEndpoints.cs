@@ -75,7 +75,7 @@ internal static class PhotoEndpoints
         : await shelf.Spot(id, spot, http.RequestAborted) is not { } found ? NoSuchSpot()
         : Page.Of<SpotPage>(new { Stored = stored, Spot = found, Problems = problems, Today = PhotoProgress.Today(stored, clock), System = Viewer.Of(http) }, status);
 
-    private static async Task<IResult> Take(string id, Guid spot, IFormCollection form, LawnBook book, PhotoShelf shelf, PhotoMeasuring measuring, PhotoLogging logging, TimeProvider clock, HttpContext http)
+    private static async Task<IResult> Take(string id, Guid spot, IFormCollection form, LawnBook book, PhotoShelf shelf, PhotoTaking taking, TimeProvider clock, HttpContext http)
     {
         if (await book.Find(id, http.RequestAborted) is not { } stored || await shelf.Spot(id, spot, http.RequestAborted) is not { } found)
         {
@@ -102,24 +102,13 @@ internal static class PhotoEndpoints
         }
 
         var bytes = await files[0].Bytes(http.RequestAborted);
-        if (await measuring.InTurn(() => new Box<(Arrived? Arrived, Seedfall.Photos.Reading.PhotoProblem? Problem)>(PhotoMeasuring.Arrive(bytes, found.IsOverview)), http.RequestAborted) is not { } worked)
+        return await taking.Take(stored, found, Guid.NewGuid(), bytes, said, http.RequestAborted) switch
         {
-            return Busy(http);
-        }
-
-        if (worked.Value.Arrived is not { } arrived)
-        {
-            return await Spot(id, spot, [$"The picture was not taken: {worked.Value.Problem!.Sentence}."], StatusCodes.Status422UnprocessableEntity, book, shelf, clock, http);
-        }
-
-        Seedfall.Planning.Field.LogEntry.CoverSeen? entry = null;
-        if (await shelf.Add(found, arrived, said ?? Sensible(arrived.Taken, today), r => r.LogEntryId = (entry = logging.Entry(stored, found, r))?.Id, http.RequestAborted) is { } row)
-        {
-            await logging.Write(stored, entry, null, "", http.RequestAborted);
-            return Results.LocalRedirect($"/lawns/{id}/photos/{spot}/{row.Id}");
-        }
-
-        return Page.Plain(StatusCodes.Status409Conflict, "Not kept", FormattableString.Invariant($"This spot is gone, or it holds {PhotoShelf.MostPhotos} pictures already. Nothing was saved."));
+            PhotoTaken.Kept kept => Results.LocalRedirect($"/lawns/{id}/photos/{spot}/{kept.Row.Id}"),
+            PhotoTaken.Refused refused => await Spot(id, spot, [$"The picture was not taken: {refused.Why}."], StatusCodes.Status422UnprocessableEntity, book, shelf, clock, http),
+            PhotoTaken.NoRoom => Page.Plain(StatusCodes.Status409Conflict, "Not kept", PhotoTaking.NoRoom),
+            _ => Busy(http),
+        };
     }
 
     private static async Task<IResult> RemoveSpot(string id, Guid spot, IFormCollection form, LawnBook book, PhotoShelf shelf, PhotoLogging logging, HttpContext http)
@@ -161,10 +150,4 @@ internal static class PhotoEndpoints
         http.Response.Headers.RetryAfter = "10";
         return Page.Plain(StatusCodes.Status503ServiceUnavailable, "Other pictures are being measured", "Nothing was saved. Wait a few seconds and send it again.");
     }
-
-    /// <summary>The camera's day, unless its clock is plainly wrong.</summary>
-    private static DateOnly Sensible(DateOnly? camera, DateOnly today) => camera is { Year: >= 2000 } day && day <= today.AddDays(1) ? day : today;
 }
-
-/// <summary>A result that is passed through the queue.</summary>
-internal sealed record Box<T>(T Value);

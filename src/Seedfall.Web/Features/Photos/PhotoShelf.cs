@@ -41,10 +41,11 @@ internal sealed class PhotoShelf(IDbContextFactory<SeedfallDb> contexts, Writer 
             cancellation);
 
     /// <summary>Keeps a picture that came in; null where the spot is gone or full.</summary>
+    /// <param name="id">A new one; a phone's own where it made one.</param>
     /// <param name="last">What is still to be noted on its row.</param>
-    public async Task<PhotoRow?> Add(PhotoSpotRow spot, Arrived arrived, DateOnly taken, Action<PhotoRow> last, CancellationToken cancellation)
+    public async Task<PhotoRow?> Add(PhotoSpotRow spot, Guid id, Arrived arrived, DateOnly taken, Action<PhotoRow> last, CancellationToken cancellation)
     {
-        var row = new PhotoRow { Id = Guid.NewGuid(), SpotId = spot.Id, LawnId = spot.LawnId, Taken = taken, Added = clock.GetUtcNow(), Width = arrived.Width, Height = arrived.Height };
+        var row = new PhotoRow { Id = id, SpotId = spot.Id, LawnId = spot.LawnId, Taken = taken, Added = clock.GetUtcNow(), Width = arrived.Width, Height = arrived.Height };
         folder.Write(row.Id, PicturePart.Picture, arrived.Picture);
         folder.Write(row.Id, PicturePart.Small, arrived.Small);
         if (arrived.Measured is { } measured)
@@ -76,6 +77,13 @@ internal sealed class PhotoShelf(IDbContextFactory<SeedfallDb> contexts, Writer 
                 folder.Remove([row.Id]);
             }
         }
+    }
+
+    /// <summary>A picture by its id, on any lawn; null where there is none.</summary>
+    public async Task<PhotoRow?> Photo(Guid id, CancellationToken cancellation)
+    {
+        await using var db = await contexts.CreateDbContextAsync(cancellation);
+        return await db.Photos.AsNoTracking().FirstOrDefaultAsync(p => p.Id == id, cancellation);
     }
 
     /// <summary>Changes a picture's row where it still is the one the change was made from; false where it is not.</summary>

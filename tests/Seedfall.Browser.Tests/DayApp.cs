@@ -1,0 +1,40 @@
+using System.Text.RegularExpressions;
+using Microsoft.Playwright;
+
+namespace Seedfall.Browser.Tests;
+
+/// <summary>Tests that share <see cref="DayApp"/>; they run one after another.</summary>
+[CollectionDefinition(nameof(DayApp))]
+public sealed class DayAppTests : ICollectionFixture<DayApp>;
+
+/// <summary>The app once more, with a lawn whose seed-down day is the day the demo stands still on: what is written there must disturb no other test.</summary>
+public sealed class DayApp : IAsyncLifetime
+{
+    public const string Mill = "/lawns/mill-lane-corner-lawn-tansy-ford-invente";
+
+    public const string Quarry = "/lawns/quarry-hill-slope-tansy-ford-invented";
+
+    private static PageAssertionsToHaveURLOptions Patient { get; } = new() { Timeout = 120_000 };
+
+    /// <summary>Photo spot of <see cref="Mill"/> that looks straight down.</summary>
+    public string Spot { get; private set; } = "";
+
+    public RunningApp App { get; } = new();
+
+    public async ValueTask InitializeAsync()
+    {
+        Assertions.SetDefaultExpectTimeout(30_000);
+        await App.InitializeAsync();
+        await using var window = await Window.Open(App, "desk");
+        await window.Go(Mill + "?seedDown=2026-08-14");
+        await window.Page.GetByRole(AriaRole.Button, new() { Name = "Keep this" }).ClickAsync();
+        await Assertions.Expect(window.Page).ToHaveURLAsync(new Regex("season=2026$"), Patient);
+        await window.Go(Mill + "/photos/new");
+        await window.Page.GetByLabel("Name of the spot").FillAsync("Front walk");
+        await window.Page.Locator("form.leaf button.go").ClickAsync();
+        await Assertions.Expect(window.Page).ToHaveURLAsync(new Regex("/photos/[0-9a-f-]{36}$"), Patient);
+        Spot = window.Page.Url.Split('/')[^1];
+    }
+
+    public ValueTask DisposeAsync() => App.DisposeAsync();
+}
