@@ -125,7 +125,7 @@ public sealed class WaterTests : IDisposable
 
         var calendar = await _app.Get(lawn + "/water/week.ics");
         Assert.Equal(csv.Skip(1).Count(row => row.Split(',')[1].Length > 0), Regex.Count(calendar, "BEGIN:VEVENT"));
-        Assert.Contains("DTSTART;TZID=America/Chicago:20260814T070000", calendar, StringComparison.Ordinal);
+        Assert.Contains($"DTSTART;TZID=America/Chicago:20260814T{first[1].Replace(":", "", StringComparison.Ordinal)}00", calendar, StringComparison.Ordinal);
     }
 
     [Fact]
