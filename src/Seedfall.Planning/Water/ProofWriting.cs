@@ -34,7 +34,7 @@ internal static class ProofWriting
             SeasonWater.Cost(volume, fits, parts.Lawn))
         {
             Advice = [.. parts.Resolved.Advice, .. WaterAdvice.For(scene, fits)],
-            Limits = failing is TimetableProof.Impossible impossible ? impossible.Limits : [],
+            Limits = failing is TimetableProof.Impossible impossible ? [.. impossible.Limits.Where(Worth)] : [],
             Unserved = failing switch
             {
                 TimetableProof.Impossible none => none.Unserved,
@@ -50,6 +50,9 @@ internal static class ProofWriting
         { Times.Refused: true } => ProofResult.Refused,
         _ => ProofResult.NotProven,
     };
+
+    /// <summary>False for rounds moved so far out of their part of the day that they would no longer keep the seedbed wet: two hours, assumed.</summary>
+    private static bool Worth(BindingLimit limit) => limit.Limit != TimetableLimit.Parts || limit.Enough.Value <= 120.0;
 
     private static string HoldingSentence(TriedPhase seedbed, bool assumed)
     {
