@@ -5,13 +5,13 @@ namespace Seedfall.Browser.Tests;
 /// <summary>Every page, at both widths: nothing bars anyone, nothing is written to the console, nothing comes from elsewhere.</summary>
 public sealed class EveryPageTests(RunningApp app)
 {
-    private static readonly string[] Plain = ["/", "/lawns/new", "/lawns/from-file", "/weather", "/weather/1", "/day"];
+    private static readonly string[] Plain = ["/", "/lawns/new", "/lawns/from-file", "/weather", "/weather/1", "/day", "/spreaders", "/spreaders/new", "/spreaders/pans", "/spreaders/bands"];
 
     private static readonly string[] OfALawn =
     [
         "", "/day", "/notes", "/draw", "/walk-over", "/site", "/water", "/spray-window", "/spray-window/now", "/timetable", "/coverage", "/photos", "/photos/new", "/weather", "/take-away", "/remove", "/log", "/log/write/reading", "/log/write/cover", "/log/write/watered", "/log/write/finger", "/log/write/mowed", "/records", "/records/write", "/records/write?task=feed.starter-1", "/notes/place", "/notes/patches/1", "/notes/patches/new", "/notes/soil", "/notes/sprayed/new", "/notes/tap", "/notes/taps/new", "/notes/house", "/notes/timers/new", "/notes/sets/1",
         "/notes/hours/new", "/notes/equipment", "/notes/seed/new", "/notes/starter", "/notes/late-feed", "/notes/pre-emergent", "/notes/partners/new", "/notes/cover", "/notes/prices", "/notes/meter", "/notes/rules",
-        "/sprayer", "/sprayer/refill", "/sprayer/catch", "/sprayer/course", "/sprayer/pace", "/tank",
+        "/sprayer", "/sprayer/refill", "/sprayer/catch", "/sprayer/course", "/sprayer/pace", "/tank", "/spreader",
     ];
 
     [Theory]

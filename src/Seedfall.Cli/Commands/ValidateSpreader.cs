@@ -12,8 +12,8 @@ internal static class ValidateSpreader
     /// <summary>Spreaders of each family in the tables of docs/validation.md.</summary>
     internal const int UsualCount = 600;
 
-    /// <summary>What they are drawn from there.</summary>
-    internal const ulong UsualSeed = 11;
+    /// <summary>What they are drawn from there: the first of three seeds named before they were run, with the method as it is.</summary>
+    internal const ulong UsualSeed = 101;
 
     internal static Command Make(Streams streams)
     {

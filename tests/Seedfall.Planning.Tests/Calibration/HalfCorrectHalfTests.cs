@@ -21,8 +21,20 @@ public sealed class HalfCorrectHalfTests
     }
 
     [Fact]
-    public void Where_not_even_the_first_grains_were_noted_it_starts_at_the_least_that_may_flow() =>
-        Assert.InRange(Assert.IsType<SpreadStep.Spread>(HalfCorrectHalf.Next(With(), Job)).Opening, 0.25, 1.25);
+    public void Where_nothing_is_known_no_opening_is_told_but_the_first_grains_are_asked_for()
+    {
+        var fall = new SpreaderEntry.FirstFall(1.0, SpreadMaterial.CoarseSeed) { Id = new Guid(9, 0, 0, new byte[8]), At = Morning };
+        var struck = new SpreaderEntry.Struck(fall.Id, "misread") { Id = new Guid(10, 0, 0, new byte[8]), At = Morning };
+        foreach (var spreader in new[] { With(), With(fall, struck) })
+        {
+            var step = Assert.IsType<SpreadStep.FirstGrains>(HalfCorrectHalf.Next(spreader, Job));
+            Assert.Contains("Nothing is known", step.Sentence, StringComparison.Ordinal);
+            Assert.Empty(step.Figures);
+        }
+
+        Assert.IsType<SpreadStep.Spread>(HalfCorrectHalf.Next(With(fall), Job));
+        Assert.IsType<SpreadStep.Spread>(HalfCorrectHalf.Next(With(Run(1, 1.0, 0.0)), Job));
+    }
 
     [Fact]
     public void After_a_good_first_half_the_rest_goes_on_near_the_same_opening()
@@ -50,6 +62,25 @@ public sealed class HalfCorrectHalfTests
         Assert.Equal(5.0, step.Opening);
         Assert.Equal(1.0, step.Ground.ThousandSquareFeet, 6);
         Assert.Equal(4.0, Mass.FromKilograms(step.Figures.Single(f => f.Id == "spread.put-in").Value).Pounds, 6);
+    }
+
+    [Fact]
+    public void A_second_half_that_gave_out_tells_by_how_much_finishing_goes_beyond_the_plan()
+    {
+        // 4 x 3 lb, then 12 lb on 3.75 of 4 thousands: 3.2 lb per thousand, so 0.8 lb are lacking for the rest.
+        var step = Assert.IsType<SpreadStep.Spread>(HalfCorrectHalf.Next(With(Run(1, 5.0, 3.0, job: "seed"), Run(2, 5.0, 3.2, thousands: 3.75, job: "seed")), Job));
+        Assert.Equal(SpreadPart.FinishPass, step.Part);
+        Assert.Equal(0.8, Mass.FromKilograms(step.Figures.Single(f => f.Id == "spread.more").Value).Pounds, 6);
+        Assert.Contains("With it 12.8 oz (363 g) more goes on than the 24 lb", step.Sentence, StringComparison.Ordinal);
+        Assert.Contains("planned, 3.3 %", step.Sentence, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_first_half_that_gave_out_goes_beyond_nothing()
+    {
+        var step = Assert.IsType<SpreadStep.Spread>(HalfCorrectHalf.Next(With(Run(1, 5.0, 4.0, thousands: 3.0, job: "seed")), Job));
+        Assert.DoesNotContain(step.Figures, f => f.Id == "spread.more");
+        Assert.DoesNotContain("planned", step.Sentence, StringComparison.Ordinal);
     }
 
     [Fact]

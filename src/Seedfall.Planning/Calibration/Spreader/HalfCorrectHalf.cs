@@ -30,6 +30,11 @@ public static class HalfCorrectHalf
     {
         ArgumentNullException.ThrowIfNull(spreader);
         ArgumentNullException.ThrowIfNull(job);
+        if (!spreader.Known)
+        {
+            return StepWords.FirstGrains();
+        }
+
         var progress = JobProgress.Of(spreader, job);
         if (progress.PassCovered > Area.Zero)
         {

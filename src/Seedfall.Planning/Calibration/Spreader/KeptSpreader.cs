@@ -30,6 +30,26 @@ public sealed record KeptSpreader
     /// <summary>Openings that hold at which the first grains fell, the oldest first.</summary>
     public IReadOnlyList<SpreaderEntry.FirstFall> FirstFalls => Holding<SpreaderEntry.FirstFall>();
 
+    /// <summary>True where anything that holds tells of its flow: a run, or where the first grains fell.</summary>
+    public bool Known => Runs.Count > 0 || FirstFalls.Count > 0;
+
+    /// <summary>
+    /// True where both are records of one spreader: same scale, and either an entry in common (its id is made once) or the same id,
+    /// name and kind.
+    /// </summary>
+    public bool IsSame(KeptSpreader other)
+    {
+        ArgumentNullException.ThrowIfNull(other);
+        return Scale == other.Scale && ((Id, Name, Kind) == (other.Id, other.Name, other.Kind) || Shares(other));
+    }
+
+    /// <summary>True where an entry is in both.</summary>
+    public bool Shares(KeptSpreader other)
+    {
+        ArgumentNullException.ThrowIfNull(other);
+        return Entries.Any(e => other.Entries.Any(o => o.Id == e.Id));
+    }
+
     private IReadOnlyList<T> Holding<T>()
         where T : SpreaderEntry
     {

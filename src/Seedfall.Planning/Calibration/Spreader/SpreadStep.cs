@@ -41,6 +41,9 @@ public abstract record SpreadStep
     /// <param name="Expected">What it will put on at that opening, with its range.</param>
     public sealed record Spread(SpreadPart Part, double Opening, Area Ground, MassPerArea Aim, FlowForecast Expected) : SpreadStep;
 
+    /// <summary>Nothing is known of the spreader: the first grains are to be looked for before an opening can be told.</summary>
+    public sealed record FirstGrains : SpreadStep;
+
     /// <summary>The target is met; spread nothing more.</summary>
     public sealed record Enough : SpreadStep;
 

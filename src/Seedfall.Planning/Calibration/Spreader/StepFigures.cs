@@ -55,6 +55,17 @@ internal static class StepFigures
             new WorkingInput("v", "walking speed", Speed.FromMetersPerSecond(spreader.WalkMs(job.Ahead.Walk)).MilesPerHour, "mph"));
     }
 
+    /// <summary>By how much finishing the pass goes beyond the planned amount; null where it does not by 0.5 % of it.</summary>
+    internal static Figure? More(SpreadJob job, JobProgress progress, Mass putIn)
+    {
+        var moreKg = progress.Used.Kilograms + putIn.Kilograms - job.Whole.Kilograms;
+        return moreKg < 0.005 * job.Whole.Kilograms ? null : Worked.Computed(
+            "spread.more", "More than planned once the pass is finished", QuantityKind.Mass, moreKg, "x = U + m - W", null,
+            new WorkingInput("U", "put on so far", progress.Used.Pounds, "lb"),
+            new WorkingInput("m", "put in to finish", putIn.Pounds, "lb"),
+            new WorkingInput("W", "planned in all", job.Whole.Pounds, "lb"));
+    }
+
     private static string Range(double lowKg, double highKg)
     {
         var (low, high) = (MassPerArea.FromKilogramsPerSquareMeter(lowKg), MassPerArea.FromKilogramsPerSquareMeter(highKg));

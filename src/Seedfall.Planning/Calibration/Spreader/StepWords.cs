@@ -19,6 +19,12 @@ internal static class StepWords
         _ => throw new InvalidOperationException("the choice is not a known one"),
     };
 
+    internal static SpreadStep FirstGrains() => new SpreadStep.FirstGrains
+    {
+        Sentence = "Nothing is known of this spreader yet, so no opening can be told. Look first where its first grains fall.",
+        Figures = [],
+    };
+
     internal static SpreadStep Over(KeptSpreader spreader, SpreadJob job, JobProgress progress) => new SpreadStep.Over
     {
         Sentence = $"Stop. {Text(StepFigures.Total(job, progress))} is down, {StepFigures.Percent(progress.Done / job.Target - 1.0)} more than wanted: spread nothing more here."
@@ -42,14 +48,19 @@ internal static class StepWords
         {
             SpreadPart.FirstHalf => $"Set it to {opening}. Put in {Text(putIn)}, half of it all, and walk the whole ground once. Then weigh what is left, or mark where it gave out.",
             SpreadPart.MoreOfFirstHalf => $"Set it to {opening}. Go over the ground once more, at right angles, with what is left of the first half, {Text(putIn)}; weigh again after.",
-            SpreadPart.FinishPass => $"Leave it at {opening}. Put in {Text(putIn)} and finish the {Text(ground)} it did not reach.",
+            SpreadPart.FinishPass => $"Leave it at {opening}. Put in {Text(putIn)} and finish the {Text(ground)} it did not reach." + MoreWords(StepFigures.More(job, progress, putIn), job),
             SpreadPart.PartOfSecondHalf => $"Set it to {opening}. Put in {Text(putIn)}, half of what is lacking, and walk at right angles to the last pass; weigh again after. One run for all of it could miss by more than {StepFigures.Percent(JobProgress.Close)}.",
             _ => $"Set it to {opening}. Put in the rest, {Text(putIn)}, and walk at right angles to the first half.",
         };
         return new(part, found.Opening, ground, aim, found.Forecast)
         {
             Sentence = how + ClosedWords(progress) + (job.Reserve > Mass.Zero ? $" The {Text(job.Reserve)} for thin spots stay in the bag." : ""),
-            Figures = [.. StepFigures.Ahead(spreader, job, aim, putIn, found, progress), .. StepFigures.SoFar(spreader, job, progress)],
+            Figures =
+            [
+                .. StepFigures.Ahead(spreader, job, aim, putIn, found, progress),
+                .. part == SpreadPart.FinishPass && StepFigures.More(job, progress, putIn) is { } more ? [more] : (Figure[])[],
+                .. StepFigures.SoFar(spreader, job, progress),
+            ],
         };
     }
 
@@ -113,6 +124,10 @@ internal static class StepWords
             Sentence = $"The scale is too coarse for {Rate(run.Aim)}: one step gives too little, the next too much. {spreader.Scale.Show(between.Opening)} comes nearest, with about {Rate(between.Forecast.Median)}.",
             Figures = StepFigures.SoFar(spreader, job, progress),
         };
+
+    private static string MoreWords(Figure? more, SpreadJob job) => more is null
+        ? ""
+        : $" With it {Text(more)} more goes on than the {Text(job.Whole)} planned, {StepFigures.Percent(more.Value / job.Whole.Kilograms)}: have it ready before you go on.";
 
     private static string ClosedWords(JobProgress progress) => progress.Closed.Count == 0
         ? ""

@@ -18,7 +18,8 @@ internal static class SpreaderEndpoints
         all.MapPost("/new", Add);
         all.MapPost("/from-file", FromFile).WithMetadata(new RequestSizeLimitAttribute(Settings.FormBytes));
         all.MapGet("/pans", Pans);
-        all.MapGet("/{id}", (string id, SpreaderShelf shelf, HttpContext http) => Show(id, shelf, http, null));
+        all.MapGet("/bands", Bands);
+        all.MapGet("/{id}", (string id, int? taken, SpreaderShelf shelf, HttpContext http) => Show(id, shelf, http, null, taken));
         all.MapGet("/{id}/spreader.json", async (string id, SpreaderShelf shelf, HttpContext http) => await shelf.Find(id, http.RequestAborted) is { } spreader
             ? Results.File(SpreaderFile.Write(spreader), "application/json", $"{id}.spreader.json")
             : NoSuch());
@@ -55,12 +56,13 @@ internal static class SpreaderEndpoints
         if (files.Count == 1 && files[0].Length > 0)
         {
             var read = SpreaderFile.Read(await files[0].Bytes(http.RequestAborted), files[0].FileName);
-            if (read.IsRead)
+            var take = read.IsRead ? await shelf.Take(read.Spreader, http.RequestAborted) : null;
+            if (take?.Id is { } id)
             {
-                return Results.LocalRedirect($"/spreaders/{await shelf.Add(read.Spreader, http.RequestAborted)}");
+                return Results.LocalRedirect(FormattableString.Invariant($"/spreaders/{id}?taken={take.New}"));
             }
 
-            problems = [.. read.Problems.Select(p => p.ToString())];
+            problems = take?.Problem is { } problem ? [problem] : [.. read.Problems.Select(p => p.ToString())];
         }
 
         return Page.Of<SpreadersPage>(new { Spreaders = await shelf.All(http.RequestAborted), System = Viewer.Of(http), Problems = problems }, StatusCodes.Status422UnprocessableEntity);
@@ -73,8 +75,15 @@ internal static class SpreaderEndpoints
         return Page.Of<PansPage>(new { Entries = entries, Test = test, System = Viewer.Of(http) }, entries.Sound ? StatusCodes.Status200OK : StatusCodes.Status422UnprocessableEntity);
     }
 
-    private static async Task<IResult> Show(string id, SpreaderShelf shelf, HttpContext http, string? problem) => await shelf.Find(id, http.RequestAborted) is { } spreader
-        ? Page.Of<SpreaderPage>(new { Spreader = spreader, System = Viewer.Of(http), Problem = problem }, problem is null ? StatusCodes.Status200OK : StatusCodes.Status422UnprocessableEntity)
+    private static IResult Bands(HttpContext http)
+    {
+        var entries = BandForm.From(http.Request.Query, Viewer.Of(http));
+        var inside = BandForm.Read(entries);
+        return Page.Of<BandsPage>(new { Entries = entries, Inside = inside, System = Viewer.Of(http) }, entries.Sound ? StatusCodes.Status200OK : StatusCodes.Status422UnprocessableEntity);
+    }
+
+    private static async Task<IResult> Show(string id, SpreaderShelf shelf, HttpContext http, string? problem, int? taken = null) => await shelf.Find(id, http.RequestAborted) is { } spreader
+        ? Page.Of<SpreaderPage>(new { Spreader = spreader, System = Viewer.Of(http), Problem = problem, Taken = taken }, problem is null ? StatusCodes.Status200OK : StatusCodes.Status422UnprocessableEntity)
         : NoSuch();
 
     private static async Task<IResult> Test(string id, SpreaderShelf shelf, Entries entries, Guid entry, int status, HttpContext http) => await shelf.Find(id, http.RequestAborted) is { } spreader

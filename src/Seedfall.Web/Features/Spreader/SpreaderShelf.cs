@@ -7,9 +7,18 @@ using Seedfall.Web.Features.TakeOn;
 
 namespace Seedfall.Web.Features.Spreader;
 
+/// <summary>What became of a file.</summary>
+/// <param name="Id">The spreader it went to; null where it was not taken.</param>
+/// <param name="New">Entries that were not here before.</param>
+/// <param name="Problem">Why it was not taken.</param>
+internal sealed record FileTaking(string? Id, int New, string? Problem);
+
 /// <summary>The adviser's spreaders: cards, and entries that are added and never changed; one sent twice is there once.</summary>
 internal sealed class SpreaderShelf(IDbContextFactory<SeedfallDb> contexts, Writer writer, TimeProvider clock)
 {
+    /// <summary>Words of addresses under /spreaders that no spreader may have for an id.</summary>
+    private static readonly string[] Addresses = ["new", "pans", "bands", "from-file"];
+
     /// <summary>All of them, in the order they were added.</summary>
     public async Task<IReadOnlyList<KeptSpreader>> All(CancellationToken cancellation)
     {
@@ -25,14 +34,32 @@ internal sealed class SpreaderShelf(IDbContextFactory<SeedfallDb> contexts, Writ
         async db =>
         {
             var taken = await db.Spreaders.Select(s => s.Id).ToListAsync(cancellation);
-            var id = Slug.Unique(spreader.Name, taken);
-            var ids = spreader.Entries.Select(e => e.Id).ToList();
-            var known = await db.SpreaderEntries.Where(e => ids.Contains(e.Id)).Select(e => e.Id).ToListAsync(cancellation);
+            var id = Slug.Unique(spreader.Name, [.. taken, .. Addresses]);
             db.Spreaders.Add(new SpreaderRow { Id = id, Document = Encoding.UTF8.GetString(SpreaderFile.Write(spreader with { Id = id, Entries = [] })), Added = clock.GetUtcNow() });
-            db.SpreaderEntries.AddRange(spreader.Entries.DistinctBy(e => e.Id).Where(e => !known.Contains(e.Id)).Select(e => Row(id, e)));
+            db.SpreaderEntries.AddRange(spreader.Entries.DistinctBy(e => e.Id).Select(e => Row(id, e)));
             return id;
         },
         cancellation);
+
+    /// <summary>Takes a spreader from a file: one that is here gets the entries it lacks, another is added.</summary>
+    public async Task<FileTaking> Take(KeptSpreader spreader, CancellationToken cancellation)
+    {
+        var all = await All(cancellation);
+        if ((all.FirstOrDefault(s => s.IsSame(spreader) && s.Shares(spreader)) ?? all.FirstOrDefault(s => s.IsSame(spreader))) is not { } here)
+        {
+            return all.FirstOrDefault(s => s.Shares(spreader)) is { } other
+                ? new(null, 0, $"Its entries are here already, with “{other.Name}”, whose scale is another: {other.Scale.Show(other.Scale.Least)} to {other.Scale.Show(other.Scale.Greatest)}.")
+                : new(await Add(spreader, cancellation), spreader.Entries.DistinctBy(e => e.Id).Count(), null);
+        }
+
+        var added = 0;
+        foreach (var entry in spreader.Entries.DistinctBy(e => e.Id))
+        {
+            added += await Append(here.Id, entry, cancellation) ? 1 : 0;
+        }
+
+        return new(here.Id, added, null);
+    }
 
     /// <summary>Adds an entry that passed <see cref="SpreaderRules"/>; true where it was new.</summary>
     public async Task<bool> Append(string id, SpreaderEntry entry, CancellationToken cancellation) => await writer.Write(
