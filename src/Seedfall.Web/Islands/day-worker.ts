@@ -1,4 +1,4 @@
-// The service worker: keeps chosen day sheets and the files they are shown with, so that they open without a signal.
+// The service worker: keeps chosen day sheets, the pages they are worked with and the files these are shown with, so that they open without a signal.
 // Network first with four seconds' grace for pages, kept first for stamped files; nothing that is posted is ever kept.
 
 interface Facts { version: string; shell: string[] }
@@ -24,6 +24,9 @@ const GRACE_MS = 4_000;
 const KEEP_MS = 7 * 86_400_000;
 const KEPT = "seedfall-kept";
 const HOME = "/day";
+
+/** Pages of a lawn that are worked with on the lawn, kept beside its sheets. */
+const TOOLS = ["spray-window/now", "sprayer/pace", "tank", "spreader"];
 
 self.addEventListener("install", (e) => e.waitUntil(install()));
 self.addEventListener("activate", (e) => e.waitUntil(activate()));
@@ -78,7 +81,7 @@ async function page(e: Fetched, url: URL): Promise<Response> {
   if (!held) return network.catch(async () => (await cache.match(HOME)) ?? Response.error());
   const fresh = network.then(async (answer) => {
     if (answer.status >= 500) return held();
-    if (answer.ok && !answer.redirected) await renew(cache, url.pathname, answer.clone());
+    if (answer.ok && !answer.redirected && url.search === "") await renew(cache, url.pathname, answer.clone());
     else if (answer.status === 404) await cache.delete(url.pathname);
     return answer;
   }, () => held());
@@ -115,8 +118,8 @@ async function renew(cache: Cache, path: string, answer: Response): Promise<void
 
 async function keep(what: { lawn: string; name: string; still: string; dates: string[] }): Promise<void> {
   const cache = await caches.open(NAME);
-  for (const date of what.dates) {
-    const path = `/lawns/${what.lawn}/day/${date}`;
+  for (const page of [...what.dates.map((date) => `day/${date}`), ...TOOLS]) {
+    const path = `/lawns/${what.lawn}/${page}`;
     try {
       const answer = await fetch(path, { cache: "no-store" });
       if (answer.ok && !answer.redirected) await store(cache, path, answer, encodeURIComponent(what.name), what.still);
@@ -127,7 +130,7 @@ async function keep(what: { lawn: string; name: string; still: string; dates: st
   await expire();
 }
 
-/** A page with the day it was kept, and the stamped files it names. */
+/** A page with the day it was kept, which it can tell, and the stamped files it names. */
 async function store(cache: Cache, path: string, answer: Response, name: string, still: string): Promise<void> {
   const text = await answer.text();
   const headers = new Headers(answer.headers);
@@ -138,7 +141,7 @@ async function store(cache: Cache, path: string, answer: Response, name: string,
   for (const [, address] of text.matchAll(/(?:href|src)="(\/[^"]+\?v=[0-9a-f]+)"/g)) {
     if (address && !(await caches.match(address))) await cache.add(address);
   }
-  await cache.put(path, new Response(text, { status: 200, headers }));
+  await cache.put(path, new Response(text.replace("<html", `<html data-kept="${Date.now()}"`), { status: 200, headers }));
 }
 
 async function list(): Promise<{ path: string; lawn: string; name: string; date: string; until: number; still: string }[]> {

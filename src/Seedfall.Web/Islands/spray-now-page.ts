@@ -54,7 +54,9 @@ function start(form: HTMLFormElement, data: Data): void {
   verdict.setAttribute("role", "status");
   const why = document.createElement("p");
   why.className = "hint";
-  box.append(verdict, why);
+  const [more, summary, rest] = [document.createElement("details"), document.createElement("summary"), document.createElement("ul")];
+  more.append(summary, rest);
+  box.append(verdict, why, more);
   form.querySelector(".buttons")?.before(box);
 
   const show = (): void => {
@@ -67,8 +69,15 @@ function start(form: HTMLFormElement, data: Data): void {
     mark.textContent = `${sign} ${word}`;
     verdict.replaceChildren("So far: ", mark);
     const against = judged.reasons.filter(r => r.weight !== "go");
-    const more = against.length > 1 ? ` And ${against.length - 1} more.` : "";
-    why.textContent = against[0] ? say(against[0], known) + more : "";
+    const said = against.map((r) => [say(r, known), known.texts[r.id]?.instead].filter(Boolean).join(" "));
+    why.textContent = said[0] ?? "";
+    summary.textContent = `And ${said.length - 1} more`;
+    more.hidden = said.length < 2;
+    rest.replaceChildren(...said.slice(1).map((words) => {
+      const item = document.createElement("li");
+      item.textContent = words;
+      return item;
+    }));
   };
   form.addEventListener("input", show);
   show();

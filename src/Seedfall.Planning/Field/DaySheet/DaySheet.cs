@@ -37,6 +37,11 @@ public sealed record DaySheet(DateOnly Date, string Sentence, IReadOnlyList<DayS
 
     private static IEnumerable<DayStep> OtherDay(DayFacts facts)
     {
+        foreach (var refused in Refusals.Seeding(facts))
+        {
+            yield return refused;
+        }
+
         foreach (var task in facts.Plan.Tasks.Where(t => On(facts, t)))
         {
             foreach (var step in OneTask(facts, task))
@@ -57,7 +62,7 @@ public sealed record DaySheet(DateOnly Date, string Sentence, IReadOnlyList<DayS
     private static bool On(DayFacts facts, PlanTask task)
     {
         var late = task.Kind is TaskKind.Feed or TaskKind.Mow ? LateDays : 0;
-        return task.Date <= facts.Date && facts.Date <= task.LastDate.AddDays(late) && !facts.OfSeedDown(task) && !Settled.Before(facts, task);
+        return task.Date <= facts.Date && facts.Date <= task.LastDate.AddDays(late) && !facts.OfSeedDown(task) && !facts.Settled(task);
     }
 
     /// <summary>When work without an hour is done on a day: looking early, feeding on dry grass, mowing before the evening.</summary>

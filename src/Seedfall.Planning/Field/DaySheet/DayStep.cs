@@ -34,11 +34,14 @@ public enum DayTool
     /// <summary>Spreader opening: half, correct, half.</summary>
     Spreader,
 
-    /// <summary>Sprayer output and walking pace.</summary>
-    Sprayer,
+    /// <summary>A beat to walk by.</summary>
+    Pace,
 
     /// <summary>Tank mix.</summary>
     Tank,
+
+    /// <summary>Wind and weather judged on the spot.</summary>
+    SprayNow,
 
     /// <summary>Hours fit for spraying.</summary>
     SprayWindow,
@@ -88,6 +91,9 @@ public sealed record DayStep
     public IReadOnlyList<MowingCut> Cuts { get; init; } = [];
 
     public IReadOnlyList<DayTool> Tools { get; init; } = [];
+
+    /// <summary>Rules of label or law that stop it. Then nothing is put on, and there is no record of it to write.</summary>
+    public IReadOnlyList<Wall> Refusals { get; init; } = [];
 
     /// <summary>The last day it should have been done by, where that is past; else null.</summary>
     public DateOnly? DueBy { get; init; }

@@ -2,7 +2,6 @@ using Seedfall.Engine.Units;
 using Seedfall.Engine.Workings;
 using Seedfall.Planning.Materials;
 using Seedfall.Planning.Plan;
-using Seedfall.Planning.Records;
 
 namespace Seedfall.Planning.Field;
 
@@ -32,23 +31,8 @@ internal static class FeedStepOfDay
             Wear = WhatToWear.Feeding,
             CautionIds = task.CautionIds,
             Tools = [DayTool.Spreader],
-            Records = [new($"{task.Id}.applied", feeding.ProductName, new LogEntry.Applied(Put(facts, feeding)) { Id = Guid.Empty, At = DayRecord.Later })],
+            Records = facts.Applied(task.Id),
             Troubles = Trouble.Feeding(feeding.ProductRate),
         }.Ticked("Granules are swept off paving back onto the lawn.");
     }
-
-    private static Application Put(DayFacts facts, Feeding feeding) => new()
-    {
-        Kind = ApplicationKind.Fertilizer,
-        Product = feeding.ProductName,
-        Amount = new(Mass.FromKilograms(feeding.Product.Value), null),
-        Area = facts.Whole,
-        Actives =
-        [
-            .. new[] { ("nitrogen", feeding.NitrogenRate), ("phosphate", feeding.PhosphateRate), ("potash", feeding.PotashRate) }
-                .Where(n => n.Item2.Value > 0.0).Select(n => new AppliedActive(n.Item1, Mass.FromKilograms(n.Item2.Value * facts.Whole.SquareMeters))),
-        ],
-        Target = "feeding",
-        Method = "spreader, two half-rate passes at right angles",
-    };
 }

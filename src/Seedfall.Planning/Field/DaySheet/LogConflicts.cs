@@ -25,6 +25,7 @@ public static class LogConflicts
         ArgumentNullException.ThrowIfNull(log);
         return
         [
+            .. log.Clashes.Select(clash => new LogConflict(Clashing(lawn, clash), clash.Rivals)),
             .. Dates<LogEntry.SeededDown>(lawn, log, "Seed down", "The plan goes by the later one."),
             .. Dates<LogEntry.FirstGreen>(lawn, log, "First green", "The plan goes by the earlier one."),
             .. Twice<LogEntry.SeededDown>(lawn, log, "seed down", TimeSpan.FromDays(1), (a, b) => a.Day == b.Day),
@@ -34,6 +35,9 @@ public static class LogConflicts
             .. Twice<LogEntry.Applied>(lawn, log, "application", SameJob, (a, b) => a.What.Kind == b.What.Kind && string.Equals(a.What.Product, b.What.Product, StringComparison.OrdinalIgnoreCase) && a.What.Replaces is null && b.What.Replaces is null),
         ];
     }
+
+    private static string Clashing(Lawn lawn, CorrectionClash clash) => FormattableString.Invariant(
+        $"{clash.Rivals.Count} records correct one and the same application, each in its own way: {Materials.Words.List(clash.Rivals.Select(r => r.What.Product).Distinct(StringComparer.OrdinalIgnoreCase))}{On(lawn, clash.Rivals[0].PatchId)}. All of them count until all but one are struck.");
 
     private static IEnumerable<LogConflict> Dates<T>(Lawn lawn, FieldLog log, string what, string goesBy)
         where T : LogEntry

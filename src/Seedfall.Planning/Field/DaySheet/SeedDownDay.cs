@@ -10,9 +10,10 @@ internal static class SeedDownDay
     internal static IEnumerable<DayStep> Steps(DayFacts facts) =>
     [
         Begin(facts),
-        .. facts.Task("mow.seed-down") is { } mow ? [Mow(mow)] : Array.Empty<DayStep>(),
+        .. facts.Open("mow.seed-down") is { } mow ? [Mow(mow)] : Array.Empty<DayStep>(),
         .. SeedSteps.Of(facts),
-        .. facts.Plan.Feed?.Feedings.FirstOrDefault(f => f.Id == "starter-1") is { } starter && facts.Task("feed.starter-1") is { } feed ? [FeedStepOfDay.Of(facts, starter, feed)] : Array.Empty<DayStep>(),
+        .. facts.Plan.Feed?.Feedings.FirstOrDefault(f => f.Id == "starter-1") is { } starter && facts.Open("feed.starter-1") is { } feed ? [FeedStepOfDay.Of(facts, starter, feed)] : Refusals.Feeding(facts),
+        .. Refusals.Spraying(facts),
         .. (facts.Plan.Spray?.Trips ?? []).SelectMany(trip => SpraySteps.Of(facts, trip)),
         .. CoverStep.Of(facts),
         RoundSteps.First(facts),

@@ -2,7 +2,6 @@ using Seedfall.Engine.Units;
 using Seedfall.Engine.Workings;
 using Seedfall.Planning.Materials;
 using Seedfall.Planning.Plan;
-using Seedfall.Planning.Records;
 
 namespace Seedfall.Planning.Field;
 
@@ -88,20 +87,11 @@ internal static class SeedSteps
             Records =
             [
                 new("seed.down.day", "Seed is down", new LogEntry.SeededDown { Id = Guid.Empty, At = DayRecord.Later }),
-                new("seed.down.applied", "Seed put on", new LogEntry.Applied(Put(facts, seed)) { Id = Guid.Empty, At = DayRecord.Later }),
+                .. facts.Applied("seed.down").Select(r => r with { Label = "Seed put on" }),
             ],
             Troubles = [new("Seed is left over", "Do not thicken what is well covered: crowded seedlings damp off. Keep it dry for the judging of the thin spots in three weeks.")],
         }.Ticked("Boots and wheels brushed off before leaving the seedbed.");
     }
-
-    private static Application Put(DayFacts facts, SeedPlan seed) => new()
-    {
-        Kind = ApplicationKind.Seed,
-        Product = $"seed: {string.Join(", ", seed.Mix.Select(m => FormattableString.Invariant($"{m.ShareByWeight.Value * 100.0:0} % {m.Name}")))}",
-        Amount = new(Mass.FromKilograms(seed.TotalBulk.Value), null),
-        Area = facts.Whole,
-        Method = $"{(facts.Lawn.Spreader?.Kind switch { SpreaderKind.Drop => "drop", SpreaderKind.HandCrank => "hand-crank", _ => "rotary" })} spreader, two half-rate passes at right angles",
-    };
 
     private static Figure HalfOf(PatchSeed patch) => new($"day.seed.{patch.PatchId}.half", "seed for one of two passes on the patch", QuantityKind.Mass, 0.5 * (patch.Bulk.Value - patch.ThinExtra.Value), new Working(
         "half = (bulk - extra) / 2",

@@ -1,8 +1,6 @@
-using Seedfall.Engine.Units;
 using Seedfall.Engine.Workings;
 using Seedfall.Planning.Materials;
 using Seedfall.Planning.Plan;
-using Seedfall.Planning.Records;
 
 namespace Seedfall.Planning.Field;
 
@@ -15,7 +13,7 @@ internal static class SpraySteps
 
     internal static IEnumerable<DayStep> Of(DayFacts facts, SprayTrip trip)
     {
-        if (facts.Task($"spray.{trip.Id}") is not { } task)
+        if (facts.Open($"spray.{trip.Id}") is not { } task)
         {
             yield break;
         }
@@ -60,7 +58,7 @@ internal static class SpraySteps
         OnlyWhen = task.Conditions,
         Wear = WhatToWear.Spraying,
         CautionIds = [Cautions.LabelId, Cautions.MixId],
-        Tools = [DayTool.Tank, DayTool.SprayWindow],
+        Tools = [DayTool.SprayNow, DayTool.Tank, DayTool.SprayWindow],
         Troubles = [new("The wind rises before you mix", "Do not mix. A tank mixed is a tank that must be sprayed today.")],
     }.Ticked("Label read: this use, this grass, this rate, this year's total.", "Air gap between hose and tank.", "Clean water, soap and a towel within reach.");
 
@@ -78,41 +76,13 @@ internal static class SpraySteps
         OnlyWhen = task.Conditions,
         Wear = WhatToWear.Spraying,
         CautionIds = task.CautionIds,
-        Tools = [DayTool.SprayWindow, DayTool.Sprayer],
+        Tools = [DayTool.SprayNow, DayTool.Pace, DayTool.Tank],
         Timers =
         [
             new($"{task.Id}.dry", "Until the spray has dried", DayFacts.Minutes(
                 $"day.{task.Id}.dry", "Drying", DryMinutes, "about an hour in moving air", "from memory, no source read", Sureness.CommonPractice, "The label's words and a dry leaf decide, not this clock.")),
         ],
-        Records = [.. trip.Products.Select((p, i) => new DayRecord(FormattableString.Invariant($"{task.Id}.applied-{i + 1}"), p.Name, new LogEntry.Applied(Put(facts, trip, p)) { Id = Guid.Empty, At = DayRecord.Later }))],
+        Records = facts.Applied(task.Id),
         Troubles = Trouble.Spraying(facts.Lawn.PreEmergent?.MaximumWind),
     }.Ticked("People and pets are off and stay off until it has dried, or longer where the label says so.", "Nobody stands downwind; windows there are closed.");
-
-    private static Application Put(DayFacts facts, SprayTrip trip, SprayProduct product)
-    {
-        var label = facts.Lawn.PreEmergent is { } pre && pre.ActiveIngredient == product.Name ? pre : null;
-        var liquid = product.Total.Kind is QuantityKind.Dose or QuantityKind.Volume;
-        return new()
-        {
-            Kind = label is null ? ApplicationKind.Other : ApplicationKind.Pesticide,
-            Product = label is null ? product.Name : $"{label.ActiveIngredient}{(label.StrengthKgPerLiter is { } strong ? FormattableString.Invariant($" {strong * KgPerLiterToPoundsPerGallon:0.##} lb/gal") : "")}",
-            Amount = liquid ? new(null, Volume.FromLiters(product.Total.Value)) : new(Mass.FromKilograms(product.Total.Value), null),
-            Area = facts.Whole,
-            RegistrationNumber = label?.RegistrationNumber,
-            Actives = label?.StrengthKgPerLiter is { } strength && liquid ? [new(label.ActiveIngredient, Mass.FromKilograms(strength * product.Total.Value))] : [],
-            Carrier = Volume.FromLiters(trip.CarrierTotal.Value),
-            Target = label is null ? "soil" : "weeds from seed, before they come up",
-            Method = facts.Lawn.Sprayer?.Kind switch
-            {
-                SprayerKind.HandCan => "hand can",
-                SprayerKind.PushTank => "push tank sprayer",
-                SprayerKind.Boom => "boom sprayer",
-                SprayerKind.HoseEnd => "hose-end sprayer",
-                _ => "backpack sprayer",
-            },
-            Reentry = label is null ? null : label.Reentry ?? "until the spray has dried: check your label",
-        };
-    }
-
-    private const double KgPerLiterToPoundsPerGallon = 8.345404;
 }

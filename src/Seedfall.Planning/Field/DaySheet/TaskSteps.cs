@@ -21,6 +21,7 @@ internal static class TaskSteps
         CautionIds = task.CautionIds,
         PhotoPatches = task.Kind == TaskKind.Photo ? facts.AllPatches : [],
         Records = [.. Records(facts, task)],
+        Refusals = task.Id == "look.weeds" ? Refusals.Repeating(facts.Plan) : [],
     };
 
     private static IEnumerable<DayRecord> Records(DayFacts facts, PlanTask task)

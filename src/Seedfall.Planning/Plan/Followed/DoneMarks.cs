@@ -6,7 +6,7 @@ namespace Seedfall.Planning.Plan.Followed;
 
 /// <summary>
 /// Tasks of a plan that the log shows done. An entry counts for the task of its kind nearest in time, within a few days; work put
-/// on patch by patch is done when every patch has it.
+/// on, or cover judged, patch by patch is done when every patch has it.
 /// </summary>
 internal static class DoneMarks
 {
@@ -35,10 +35,11 @@ internal static class DoneMarks
             return task;
         }
 
-        var open = entries[0] is LogEntry.Applied ? scene.PatchIds.Where(id => entries.All(e => e.PatchId is not null && e.PatchId != id)).ToList() : [];
+        var parts = entries[0] is LogEntry.Applied or LogEntry.CoverSeen;
+        var open = parts ? scene.PatchIds.Where(id => entries.All(e => e.PatchId is not null && e.PatchId != id)).ToList() : [];
         var last = entries[^1];
         return open.Count == 0
-            ? task with { Done = new TaskDone(last.Id, last.Day, entries.Count > 1 && entries[0] is LogEntry.Applied ? "written in parts" : null) }
+            ? task with { Done = new TaskDone(last.Id, last.Day, entries.Count > 1 && parts ? "written in parts" : null) }
             : task with { Steps = [.. task.Steps, $"Done so far, by the log: {Words.List(entries.Select(e => scene.Name(e.PatchId)).Distinct())}. Still to do: {Words.List(open.Select(scene.Name))}."] };
     }
 
@@ -51,6 +52,7 @@ internal static class DoneMarks
         "mow.last" => Any<LogEntry.Mowed>(scene, task.Date, task.Date.AddDays(LastMowDays)),
         "water.first" => Any<LogEntry.Watered>(scene, task.Date, task.Date),
         "look.emergence" => Any<LogEntry.FirstGreen>(scene, scene.SeedDown, scene.SeedDown.AddDays(90)),
+        "look.thin" or "look.again" => [.. scene.Log.During<LogEntry.CoverSeen>(task.Date.AddDays(-NearDays), task.LastDate.AddDays(NearDays))],
         _ when task.Kind is TaskKind.Feed => [.. Fed(scene).Where(entry => Nearest(tasks, entry.Day) == task)],
         _ when task.Kind is TaskKind.Spray => [.. Put(scene, task, NearDays, ApplicationKind.Pesticide, ApplicationKind.Other).Where(entry => scene.Sprays(task.Id, entry.What))],
         _ => [],

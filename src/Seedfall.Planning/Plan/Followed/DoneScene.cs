@@ -11,7 +11,7 @@ namespace Seedfall.Planning.Plan.Followed;
 /// <param name="Log">The field log.</param>
 /// <param name="Lawn">The lawn.</param>
 /// <param name="Spray">The spray part of the plan; null for none.</param>
-/// <param name="SeedDown">Seed-down day.</param>
+/// <param name="SeedDown">Seed-down day; of a lawn that waits the first day of its work.</param>
 /// <param name="FirstMowed">Day of the new grass's first mowing by the log; null where there was none yet.</param>
 internal sealed record DoneScene(FieldLog Log, Lawn Lawn, SprayPlan? Spray, DateOnly SeedDown, DateOnly? FirstMowed)
 {

@@ -11,17 +11,19 @@ internal static class DayWords
     public static string Name(DayTool tool) => tool switch
     {
         DayTool.Spreader => "Find the spreader opening",
-        DayTool.Sprayer => "Sprayer output and pace",
+        DayTool.Pace => "Walk the pace",
         DayTool.Tank => "Tank mix",
-        DayTool.SprayWindow => "Hours fit for spraying",
+        DayTool.SprayNow => "Judge the wind now",
+        DayTool.SprayWindow => "Hours fit for spraying (needs a signal)",
         _ => throw new ArgumentOutOfRangeException(nameof(tool), tool, "is no tool of the day sheet"),
     };
 
     public static string Address(DayTool tool) => tool switch
     {
         DayTool.Spreader => "spreader",
-        DayTool.Sprayer => "sprayer",
+        DayTool.Pace => "sprayer/pace",
         DayTool.Tank => "tank",
+        DayTool.SprayNow => "spray-window/now",
         DayTool.SprayWindow => "spray-window",
         _ => throw new ArgumentOutOfRangeException(nameof(tool), tool, "is no tool of the day sheet"),
     };

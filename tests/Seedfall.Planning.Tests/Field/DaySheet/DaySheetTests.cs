@@ -114,7 +114,7 @@ public sealed class DaySheetTests
         Assert.Equal(rounds.Select(r => (TimeOnly?)r), day9.Where(s => s.Id.Contains(".round-", StringComparison.Ordinal)).Select(s => s.Start));
         Assert.Contains(day9, s => s.Records.Any(r => r.Entry is LogEntry.FingerTest));
         Assert.Contains(Of(Down.AddDays(15)).Steps, s => s.Id == "feed.starter-2");
-        var mow = Of(Down.AddDays(21)).Steps.Single(s => s.Id == "mow.first");
+        var mow = Of(Plan.Tasks.Single(t => t.Id == "mow.first").Date).Steps.Single(s => s.Id == "mow.first");
         Assert.Equal(3.0, ((LogEntry.Mowed)mow.Records[0].Entry).To!.Value.Inches, 9); // West Virginia University Extension: first mowing from 4 in down to 3 in.
         Assert.Contains(Of(Down.AddDays(21)).Steps, s => s.PhotoPatches.Count > 0);
     }
@@ -126,8 +126,44 @@ public sealed class DaySheetTests
         Assert.Null(Of(feedDay).Steps.Single(s => s.Id == "feed.starter-2").DueBy);
         Assert.Equal(feedDay.AddDays(2), Of(feedDay.AddDays(4)).Steps.Single(s => s.Id == "feed.starter-2").DueBy);
         var done = Stamped(Records<LogEntry.Applied>(Down).First(e => e.What.Kind == ApplicationKind.Fertilizer)) with { At = At(feedDay) };
-        Assert.Contains(Sheet.Of(Known, Plan, FieldLog.Of([done]), feedDay).Steps, s => s.Id == "feed.starter-2");
-        Assert.DoesNotContain(Sheet.Of(Known, Plan, FieldLog.Of([done]), feedDay.AddDays(1)).Steps, s => s.Id == "feed.starter-2");
+        Assert.Contains(With(feedDay, done).Steps, s => s.Id == "feed.starter-2");
+        Assert.DoesNotContain(With(feedDay.AddDays(1), done).Steps, s => s.Id == "feed.starter-2");
+    }
+
+    [Fact]
+    public void Done_is_what_the_plan_has_done()
+    {
+        // The starter a day early is the plan's own: seed-down day does not ask for it again, nor for what was sprayed the evening before.
+        var entries = Records<LogEntry.Applied>(Down).Where(e => e.What.Kind is ApplicationKind.Fertilizer or ApplicationKind.Pesticide).Select(e => Stamped(e) with { At = At(Down.AddDays(-1)) }).ToArray();
+        var plan = PlanOf(Known with { PreEmergent = Known.PreEmergent! with { MaximumPerYear = VolumePerArea.FromFluidOuncesPerAcre(20) } }, entries);
+        var steps = Sheet.Of(Known, plan, FieldLog.Of(entries), Down).Steps;
+        Assert.NotNull(plan.Tasks.Single(t => t.Id == "feed.starter-1").Done);
+        Assert.NotNull(plan.Tasks.Single(t => t.Id == "spray.pre-emergent").Done);
+        Assert.DoesNotContain(steps, s => s.Id is "feed.starter-1" or "spray.pre-emergent" or "spray.pre-emergent.mix");
+
+        // A feeding of weeks before is no feeding of the plan's, however the sheet looks at it.
+        Assert.Contains(With(Down, entries[0] with { At = At(Down.AddDays(-20)) }).Steps, s => s.Id == "feed.starter-1");
+    }
+
+    [Fact]
+    public void Thin_spots_are_judged_once_every_patch_is()
+    {
+        var day = Down.AddDays(21);
+        var seen = Stamped(new LogEntry.CoverSeen(Fraction.FromPercent(70), CoverJudged.ByEye) { Id = Guid.Empty, At = default, PatchId = "front" }) with { At = At(day) };
+        Assert.Contains(Of(day.AddDays(1)).Steps, s => s.Id == "look.thin");
+        Assert.Contains(With(day, seen).Steps, s => s.Id == "look.thin");
+        Assert.DoesNotContain(With(day.AddDays(1), seen).Steps, s => s.Id == "look.thin");
+    }
+
+    [Fact]
+    public void A_record_written_here_is_the_one_the_record_book_would_write()
+    {
+        foreach (var task in Plan.Tasks.Where(t => t.Kind is TaskKind.Seed or TaskKind.Feed or TaskKind.Spray))
+        {
+            var written = Of(task.Date).Steps.SelectMany(s => s.Records).Where(r => r.Id.StartsWith($"{task.Id}.applied", StringComparison.Ordinal)).Select(r => ((LogEntry.Applied)r.Entry).What).ToList();
+            Assert.NotEmpty(written);
+            Assert.Equal(PlannedApplications.For(Known, Plan, task.Id), written, Same);
+        }
     }
 
     [Fact]
@@ -156,6 +192,12 @@ public sealed class DaySheetTests
         Assert.Equal("begin", sheet.Steps[0].Id);
         Assert.All(sheet.Steps.SelectMany(s => s.Records).Where(r => r.Entry is not LogEntry.Note), r => Assert.Empty(LogRules.Problems(lawn, Stamped(r.Entry))));
     }
+
+    private static bool Same(Application a, Application b) => a with { Actives = [] } == b with { Actives = [] } && a.Actives.SequenceEqual(b.Actives);
+
+    private static RecoveryPlan PlanOf(Lawn lawn, params LogEntry[] log) => RecoveryPlanner.Plan(lawn, new Choices { Season = 2023, SeedDown = Down }, Weather, Tables.Trade, FieldLog.Of(log));
+
+    private static Sheet With(DateOnly date, params LogEntry[] log) => Sheet.Of(Known, PlanOf(Known, log), FieldLog.Of(log), date);
 
     private static Sheet Of(DateOnly date) => Sheet.Of(Known, Plan, FieldLog.Empty, date);
 

@@ -43,5 +43,30 @@ public sealed class LogConflictsTests
         Assert.Empty(LogConflicts.In(Lawn, FieldLog.Of([Fed(0, "12-12-12 starter"), Fed(30, "46-0-0")])));
     }
 
+    [Fact]
+    public void Two_corrections_of_one_record_are_shown_first_until_one_is_struck()
+    {
+        LogEntry.Applied Sprayed(double later, Guid? replaces, double floz) => new(new Application
+        {
+            Kind = ApplicationKind.Pesticide,
+            Product = "mesotrione 4 lb/gal",
+            Amount = new(null, Volume.FromFluidOunces(floz)),
+            Area = Area.FromSquareFeet(2000),
+            Replaces = replaces,
+            Why = replaces is null ? null : "measured again",
+        })
+        { Id = Guid.NewGuid(), At = Eight.AddMinutes(later) };
+        var first = Sprayed(0, null, 0.23);
+        var (one, other) = (Sprayed(1, first.Id, 0.2), Sprayed(2, first.Id, 0.25));
+        Assert.Empty(LogConflicts.In(Lawn, FieldLog.Of([first, one])));
+        var found = LogConflicts.In(Lawn, FieldLog.Of([first, one, other, Down(Eight), Down(Eight.AddDays(1))]));
+
+        // Once only: two corrections are not also two sprayings.
+        Assert.Equal(2, found.Count);
+        Assert.Equal([one, other], found[0].Entries);
+        Assert.Equal("2 records correct one and the same application, each in its own way: mesotrione 4 lb/gal. All of them count until all but one are struck.", found[0].Sentence);
+        Assert.Empty(LogConflicts.In(Lawn, FieldLog.Of([first, one, other, new LogEntry.Struck(one.Id, "read wrong") { Id = Guid.NewGuid(), At = Eight.AddDays(1) }])));
+    }
+
     private static LogEntry.SeededDown Down(DateTimeOffset at) => new() { Id = Guid.NewGuid(), At = at };
 }
