@@ -65,6 +65,18 @@ public sealed class HalfCorrectHalfTests
     }
 
     [Fact]
+    public void A_rate_hardly_known_has_no_figure_and_one_learned_from_a_run_has()
+    {
+        var fall = new SpreaderEntry.FirstFall(1.0, SpreadMaterial.CoarseSeed) { Id = new Guid(9, 0, 0, new byte[8]), At = Morning };
+        var blind = Assert.IsType<SpreadStep.Spread>(HalfCorrectHalf.Next(With(fall), Job));
+        Assert.True(blind.Expected.Vague);
+        Assert.DoesNotContain(blind.Figures, f => f.Id == "spread.expected");
+        var learned = Assert.IsType<SpreadStep.Spread>(HalfCorrectHalf.Next(With(fall, Run(1, 5.0, 2.9, job: "seed")), Job));
+        Assert.False(learned.Expected.Vague);
+        Assert.Contains(learned.Figures, f => f.Id == "spread.expected");
+    }
+
+    [Fact]
     public void A_second_half_that_gave_out_tells_by_how_much_finishing_goes_beyond_the_plan()
     {
         // 4 x 3 lb, then 12 lb on 3.75 of 4 thousands: 3.2 lb per thousand, so 0.8 lb are lacking for the rest.

@@ -21,6 +21,9 @@ public sealed class FlowForecast
     /// <summary>Upper end of the same range.</summary>
     public MassPerArea High => Quantile(0.95);
 
+    /// <summary>True where the range spans more than a factor of ten: then no one figure stands for it.</summary>
+    public bool Vague => High > Low * 10.0;
+
     /// <summary>Chance that the rate is at or below a rate [0 to 1].</summary>
     public double ChanceUpTo(MassPerArea rate)
     {

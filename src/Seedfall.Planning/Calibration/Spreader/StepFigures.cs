@@ -44,6 +44,11 @@ internal static class StepFigures
             "spread.put-in", "Put in", QuantityKind.Mass, putIn.Kilograms, "m = r A", null,
             new WorkingInput("r", "rate aimed at with this run", aim.PoundsPerThousandSquareFeet, "lb per 1,000 sq ft"),
             new WorkingInput("A", "ground to cover", progress.Open.ThousandSquareFeet - progress.PassCovered.ThousandSquareFeet, "1,000 sq ft"));
+        if (found.Forecast.Vague)
+        {
+            yield break;
+        }
+
         var (low, median, high) = (found.Forecast.Low, found.Forecast.Median, found.Forecast.High);
         yield return Worked.Sourced(
             "spread.expected", $"Rate to expect at {spreader.Scale.Show(found.Opening)}", QuantityKind.MassPerArea, median.KilogramsPerSquareMeter,

@@ -16,8 +16,8 @@ internal static class CardForm
     private static readonly TextField Least = new("least", "Reading with the gate shut") { Required = true, Longest = 10, Hint = "A number, or a letter." };
     private static readonly TextField Greatest = new("greatest", "Reading with the gate wide open") { Required = true, Longest = 10 };
     private static readonly NumberField Step = new("step", "Smallest step it can be set by", 0.001, 1000.0) { Required = true, Hint = "Half a mark is 0.5. On a scale of letters 1 is a whole letter." };
-    private static readonly QuantityField<Length> Swath = new("swath", "Distance between passes", UnitChoices.Distance, Length.Zero, Length.FromMeters(30.0)) { AboveLeast = true, Hint = "From a pan test. Blank takes 8 ft for a rotary spreader, 22 in for a drop spreader, 6 ft for a hand-cranked one." };
-    private static readonly QuantityField<Speed> Walk = new("walk", "Walking speed", UnitChoices.Speed, Speed.Zero, Speed.FromMetersPerSecond(4.0)) { AboveLeast = true, Hint = "Blank takes 3 mph." };
+    private static readonly QuantityField<Length> Swath = new("swath", "Distance between passes", UnitChoices.Distance, Length.Zero, Length.FromMeters(30.0)) { AboveLeast = true, Hint = "From a pan test. Blank takes 8 ft (2.4 m) for a rotary spreader, 22 in (56 cm) for a drop spreader, 6 ft (1.8 m) for a hand-cranked one." };
+    private static readonly QuantityField<Speed> Walk = new("walk", "Walking speed", UnitChoices.Speed, Speed.Zero, Speed.FromMetersPerSecond(4.0)) { AboveLeast = true, Hint = "Blank takes 3 mph (4.8 km/h)." };
 
     public static IReadOnlyList<FieldGroup> Groups { get; } = [new("The spreader", [Name, Kind]), new("Its scale", [Letters, Least, Greatest, Step]), new("How it is walked", [Swath, Walk])];
 

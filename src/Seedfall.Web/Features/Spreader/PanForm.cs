@@ -10,7 +10,7 @@ namespace Seedfall.Web.Features.Spreader;
 internal static class PanForm
 {
     private static readonly TextField Catches = new("pans", "Catch of each pan, from your left to your right") { Longest = 600, Hint = "An odd number of pans with a space between, the middle one under the spreader: 0 1 2 3 4 3 2 1 0. Weight, or height in a narrow tube: any one unit." };
-    private static readonly QuantityField<Length> Spacing = new("apart", "Distance between pans, middle to middle", UnitChoices.Distance, Length.Zero, Length.FromMeters(5.0)) { AboveLeast = true, Hint = "Blank takes 1 ft." };
+    private static readonly QuantityField<Length> Spacing = new("apart", "Distance between pans, middle to middle", UnitChoices.Distance, Length.Zero, Length.FromMeters(5.0)) { AboveLeast = true, Hint = "Blank takes 1 ft (30 cm)." };
 
     public static IReadOnlyList<FieldGroup> Groups { get; } = [new("The row", [Catches, Spacing])];
 

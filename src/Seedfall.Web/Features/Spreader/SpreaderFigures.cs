@@ -22,7 +22,7 @@ internal static class SpreaderFigures
 
     /// <summary>How far inside its last track the near wheel of a drop spreader runs; negative where outside.</summary>
     public static Figure WheelInside(Length holes, Length track) => new(
-        "spreader.wheel", "Near wheel inside its last track", QuantityKind.Length, DropPasses.WheelInside(holes, track).Meters,
+        "spreader.wheel", "Near wheel inside its last track", QuantityKind.Depth, DropPasses.WheelInside(holes, track).Centimeters * 10.0,
         new Working("x = t - w; outside where below 0", [new("t", "distance between the wheels", track.Inches, "in"), new("w", "width of the row of holes", holes.Inches, "in")], "arithmetic on the inputs", Sureness.Computed));
 
     private static Length Of(KeptSpreader spreader) => spreader.Swath ?? FlowPriors.UsualSwath(spreader.Kind);
