@@ -3,6 +3,7 @@ using System.Text;
 using System.Text.RegularExpressions;
 using Seedfall.Exchange.Logs;
 using Seedfall.Planning.Field;
+using Seedfall.Planning.Records;
 
 namespace Seedfall.Web.Tests;
 
@@ -18,7 +19,12 @@ public sealed partial class DayRecordTests : IDisposable
     {
         await Kept();
         var sheet = await _app.Get(Lawn + "/day/2026-08-14");
-        var asked = Templates().Matches(sheet).Select(m => WebUtility.HtmlDecode(m.Groups[1].Value)).Where(t => t.Contains("\"applied\"", StringComparison.Ordinal)).Select(t => FieldLogFile.ReadEntry(Encoding.UTF8.GetBytes(t))).OfType<LogEntry.Applied>().Select(e => e.What).ToList();
+        var asked = Templates().Matches(sheet).Select(m => WebUtility.HtmlDecode(m.Groups[1].Value)).Where(t => t.Contains("\"applied\"", StringComparison.Ordinal)).Select(t => FieldLogFile.ReadEntry(Encoding.UTF8.GetBytes(t))).OfType<LogEntry.Applied>().Select(e => e.What)
+
+            // The covering is neither fed, seeded nor sprayed: the record book has no form for it.
+            .Where(what => what.Kind != ApplicationKind.Other || what.Carrier is not null)
+            .OrderBy(what => what.Product, StringComparer.Ordinal)
+            .ToList();
         Assert.Equal(4, asked.Count);
         foreach (var task in new[] { "seed.down", "feed.starter-1", "spray.pre-emergent", "spray.conditioner" })
         {
@@ -28,7 +34,7 @@ public sealed partial class DayRecordTests : IDisposable
             Assert.Equal(HttpStatusCode.Found, answer.Status);
         }
 
-        var written = (await Log()).Select(e => e.What).ToList();
+        var written = (await Log()).Select(e => e.What).OrderBy(what => what.Product, StringComparer.Ordinal).ToList();
         Assert.Equal(asked.Select(a => a.Product), written.Select(w => w.Product));
         foreach (var (a, w) in asked.Zip(written))
         {

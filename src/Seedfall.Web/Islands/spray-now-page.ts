@@ -56,8 +56,9 @@ function start(form: HTMLFormElement, data: Data): void {
   why.className = "hint";
   const [more, summary, rest] = [document.createElement("details"), document.createElement("summary"), document.createElement("ul")];
   more.append(summary, rest);
-  box.append(verdict, why, more);
-  form.querySelector(".buttons")?.before(box);
+  summary.textContent = "Every reason, and what would change it";
+  box.append(verdict, why);
+  form.querySelector(".buttons")?.before(box, more);
 
   const show = (): void => {
     const height_ = height();
@@ -69,13 +70,11 @@ function start(form: HTMLFormElement, data: Data): void {
     mark.textContent = `${sign} ${word}`;
     verdict.replaceChildren("So far: ", mark);
     const against = judged.reasons.filter(r => r.weight !== "go");
-    const said = against.map((r) => [say(r, known), known.texts[r.id]?.instead].filter(Boolean).join(" "));
-    why.textContent = said[0] ?? "";
-    summary.textContent = `And ${said.length - 1} more`;
-    more.hidden = said.length < 2;
-    rest.replaceChildren(...said.slice(1).map((words) => {
+    why.textContent = against[0] ? say(against[0], known) + (against.length > 1 ? ` And ${against.length - 1} more.` : "") : "";
+    more.hidden = against.length === 0;
+    rest.replaceChildren(...against.map((r) => {
       const item = document.createElement("li");
-      item.textContent = words;
+      item.textContent = [say(r, known), known.texts[r.id]?.instead].filter(Boolean).join(" ");
       return item;
     }));
   };
