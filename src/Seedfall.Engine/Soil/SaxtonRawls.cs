@@ -64,12 +64,18 @@ public static class SaxtonRawls
         return Compute(sand.Value, clay.Value, organicMatter.Percent);
     }
 
+    /// <summary>
+    /// Least water between field capacity and saturation, m3/m3. Where much clay, sand and organic matter meet, the regressions cross and
+    /// would leave none, and conductivity no number. Assumed.
+    /// </summary>
+    private const double LeastDrainable = 0.005;
+
     private static SoilHydraulics Compute(double s, double c, double om)
     {
         var wilting = Stretched1500((-0.024 * s) + (0.487 * c) + (0.006 * om) + (0.005 * s * om) - (0.013 * c * om) + (0.068 * s * c) + 0.031);
         var field = Stretched33((-0.251 * s) + (0.195 * c) + (0.011 * om) + (0.006 * s * om) - (0.027 * c * om) + (0.452 * s * c) + 0.299);
         var coarse = (1.636 * ((0.278 * s) + (0.034 * c) + (0.022 * om) - (0.018 * s * om) - (0.027 * c * om) - (0.584 * s * c) + 0.078)) - 0.107;
-        var saturation = field + coarse - (0.097 * s) + 0.043;
+        var saturation = field + Math.Max(LeastDrainable, coarse - (0.097 * s) + 0.043);
         var b = Math.Log(1500.0 / 33.0) / Math.Log(field / wilting);
         return new SoilHydraulics(
             wilting,

@@ -72,13 +72,13 @@ public sealed class QuantityText<T>
         return Make(named, number, out value);
     }
 
-    /// <summary>The shortest text in any of the units that reads back as exactly this value.</summary>
+    /// <summary>The shortest text in any of the units that reads back as exactly this value; a zero below nothing is written as zero.</summary>
     public string Write(T value)
     {
         var (best, bestUnit) = ("", "");
         foreach (var unit in _units)
         {
-            var number = NumberText.Shortest(unit.In(value), candidate => Make(unit, candidate, out var back) && back.Equals(value));
+            var number = NumberText.Shortest(unit.In(value) + 0.0, candidate => Make(unit, candidate, out var back) && back.Equals(value));
             if (number is not null && (best.Length == 0 || number.Length < best.Length))
             {
                 (best, bestUnit) = (number, unit.Text);

@@ -48,6 +48,15 @@ public sealed class TextureTriangleTests
         Assert.True(double.IsFinite(soil.AirEntryKPa) && soil.AirEntryKPa >= 0.2);
     });
 
+    /// <summary>A corner where the regressions cross: still in order, still a number.</summary>
+    [Fact]
+    public void WhereTheRegressionsCrossSomethingStillDrains()
+    {
+        var soil = SaxtonRawls.Of(Fraction.FromPercent(40), Fraction.FromPercent(60), Fraction.FromPercent(5.05));
+        Assert.True(soil.FieldCapacity < soil.Saturation);
+        Assert.InRange(soil.SaturatedConductivityMmH, 0.0, 0.01);
+    }
+
     [Fact]
     public void TooMuchClayOrOrganicMatterIsRefused()
     {
