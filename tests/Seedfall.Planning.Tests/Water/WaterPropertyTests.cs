@@ -44,7 +44,7 @@ public sealed class WaterPropertyTests
                 }
             }
         },
-        iter: 40);
+        iter: 25);
 
     /// <summary>Every run lies whole inside the allowed hours of the days it is for.</summary>
     [Fact]
@@ -57,7 +57,7 @@ public sealed class WaterPropertyTests
                 Assert.True(any.Allowed.Length == 0 ? run.Start % 1440 <= 1440 - (week ? 0 : run.Minutes) : Inside(any.Allowed, days, run.Start % 1440, run.Minutes), $"{run} on {days}");
             }
         },
-        iter: 40);
+        iter: 25);
 
     /// <summary>Each set gets in each round, in each position, the whole minutes the phase asks of it; a phase without a timetable is named and says why.</summary>
     [Fact]
@@ -84,7 +84,7 @@ public sealed class WaterPropertyTests
                 });
             }
         },
-        iter: 40);
+        iter: 25);
 
     [Fact]
     public void MoreFlowNeverTurnsAProofIntoARefusal() => Gen.Select(Any, Gen.Double[0.1, 20.0]).Sample(
@@ -95,7 +95,7 @@ public sealed class WaterPropertyTests
                 Assert.NotEqual(ProofResult.Refused, Prove(any, any.Gpm + more).Result);
             }
         },
-        iter: 40);
+        iter: 25);
 
     [Fact]
     public void MoreRainNeverTakesMoreWater() => Gen.Select(Gen.ULong[0, 50], Gen.Double[0.0, 15.0], Gen.Double[0.0, 10.0]).Sample(
