@@ -4,6 +4,7 @@ using Seedfall.Engine.Workings;
 using Seedfall.Planning.Judgment;
 using Seedfall.Planning.Plan;
 using Seedfall.Planning.Rules;
+using Seedfall.Planning.Water;
 
 namespace Seedfall.Exchange.Paper;
 
@@ -99,4 +100,8 @@ public static class Wording
     public static string Percent(double share) => Invariant($"{Math.Round(share * 100.0)} %");
 
     internal static string Invariant(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
+
+    /// <summary>Days of the week by name, Monday first.</summary>
+    public static string Days(WeekDays days) =>
+        days == WeekDays.All ? "Every day" : string.Join(", ", Enum.GetValues<WeekDays>().Where(d => int.PopCount((int)d) == 1 && days.HasFlag(d)));
 }

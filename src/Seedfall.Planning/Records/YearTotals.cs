@@ -21,8 +21,7 @@ public static class YearTotals
     public static IReadOnlyList<LogEntry.Applied> Counting(FieldLog log, int year)
     {
         ArgumentNullException.ThrowIfNull(log);
-        var replaced = log.Standing.OfType<LogEntry.Applied>().Select(entry => entry.What.Replaces).OfType<Guid>().ToHashSet();
-        return [.. log.Standing.OfType<LogEntry.Applied>().Where(entry => entry.Day.Year == year && !replaced.Contains(entry.Id))];
+        return [.. log.Standing.OfType<LogEntry.Applied>().Where(entry => entry.Day.Year == year)];
     }
 
     /// <summary>

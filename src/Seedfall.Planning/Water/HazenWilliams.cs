@@ -8,7 +8,7 @@ public static class HazenWilliams
     /// <summary>Roughness coefficient of a smooth hose.</summary>
     public const double SmoothHose = 140.0;
 
-    private const double FlowExponent = 1.852;
+    internal const double FlowExponent = 1.852;
 
     private const double DiameterExponent = 4.8704;
 

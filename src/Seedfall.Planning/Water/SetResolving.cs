@@ -8,8 +8,8 @@ using Seedfall.Planning.Water.Supply;
 
 namespace Seedfall.Planning.Water;
 
-/// <summary>The sets of a lawn with every gap filled and said.</summary>
-internal sealed record SetResolving(IReadOnlyList<SetFacts> Sets, IReadOnlyList<Assumption> Assumptions, IReadOnlyList<Advice> Advice)
+/// <summary>The sets of a lawn, and the taps they stand on, with every gap filled and said.</summary>
+internal sealed record SetResolving(IReadOnlyList<SetFacts> Sets, SupplyLines Lines, IReadOnlyList<Assumption> Assumptions, IReadOnlyList<Advice> Advice)
 {
     private const double RoundUpGuard = 1e-9;
 
@@ -43,7 +43,7 @@ internal sealed record SetResolving(IReadOnlyList<SetFacts> Sets, IReadOnlyList<
             sets.Add(Facts(lawn, moved, null, areaM2, SetRate.Of(moved, areaM2, tap), sets.Count + 1, lines, tap, texture));
         }
 
-        return new SetResolving(sets, assumptions, advice);
+        return new SetResolving(sets, lines, assumptions, advice);
     }
 
     /// <summary>An oscillating sprinkler moved through as many positions as the tap needs.</summary>

@@ -6,7 +6,6 @@ using Seedfall.Planning.Materials;
 using Seedfall.Planning.Plan;
 using Seedfall.Planning.Rules;
 using Seedfall.Planning.Timing;
-using Seedfall.Planning.Water.Supply;
 using Seedfall.Planning.Water.Timetable;
 
 namespace Seedfall.Planning.Water;
@@ -97,7 +96,7 @@ public static class WaterPlanning
             Chosen = choices is null ? SeedbedChoice.None : SeedbedChoice.Of(choices),
         };
         var ground = On(phases) with { Later = day => On(Moved(phases, day)) };
-        return (tap, resolved, new WaterScene(resolved.Sets, lawn.Water, SupplyLines.Of(lawn.Water, tap), ground, LawnNeeds.Of(ground)));
+        return (tap, resolved, new WaterScene(resolved.Sets, lawn.Water, resolved.Lines, ground, LawnNeeds.Of(ground)));
     }
 
     /// <summary>The same phases with the seedbed beginning on another day.</summary>

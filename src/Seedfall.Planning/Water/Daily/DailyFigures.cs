@@ -65,16 +65,11 @@ internal static class DailyFigures
             periods[period] = periods.GetValueOrDefault(period) + (givenMm * areaM2);
         }
 
-        var costs = periods.Values.Select(liters => meter.CostOf(scene.HouseholdPerPeriod, new Volume(liters))).ToList();
-        return new Figure(id, "Cost of the water used", QuantityKind.Money, costs.Sum(c => c.Value), new Working(
-            "C = sum over billing periods of bill(h + v) - bill(h)",
-            [
-                new("h", "household use in a period", scene.HouseholdPerPeriod.Gallons, "gal"),
-                .. periods.Select(p => new WorkingInput($"v{p.Key + 1}", FormattableString.Invariant($"water used in period {p.Key + 1}"), new Volume(p.Value).Gallons, "gal")),
-                .. costs[0].Working.Inputs.Where(input => input.Symbol.StartsWith('p')),
-            ],
+        return MeteredCost.Over(periods, meter, scene.HouseholdPerPeriod, new Figure(id, "Cost of the water used", QuantityKind.Money, 0.0, new Working(
+            "",
+            [],
             "price steps entered for this meter; periods of 30 days from seed-down assumed",
             Sureness.Computed,
-            "This patch's water alone: beside other patches' it may reach a dearer step."));
+            "This patch's water alone: beside other patches' it may reach a dearer step.")), "water used");
     }
 }

@@ -17,12 +17,12 @@ internal static class Remedies
         return
         [
             .. Candidates(scene, worst, timing)
-                .Select((candidate, ease) => (Candidate: candidate, Ease: ease, Tried: candidate.Try()))
-                .Where(t => t.Tried.MissingRounds < missing - 1e-9)
-                .OrderBy(t => t.Tried.MissingRounds)
+                .Select((candidate, ease) => (Candidate: candidate, Ease: ease, Left: candidate.MissingRounds()))
+                .Where(t => t.Left < missing - 1e-9)
+                .OrderBy(t => t.Left)
                 .ThenBy(t => t.Ease)
                 .Take(Shown)
-                .Select(t => Shape(t.Candidate, t.Tried, missing)),
+                .Select(t => Shape(t.Candidate, t.Left, missing)),
         ];
     }
 
@@ -34,12 +34,12 @@ internal static class Remedies
         .. StageRemedies.Of(scene, timing),
     ];
 
-    private static Remedy Shape(RemedyCandidate candidate, RemedyTrial tried, double missing)
+    private static Remedy Shape(RemedyCandidate candidate, double left, double missing)
     {
-        var rest = tried.MissingRounds <= 0.0
+        var rest = left <= 0.0
             ? candidate.Enough
-            : string.Create(CultureInfo.InvariantCulture, $"By itself it still leaves {Math.Ceiling(tried.MissingRounds):0} of {Math.Ceiling(missing):0} missing rounds.");
-        return new Remedy($"water.remedy.{candidate.Id}", $"{candidate.Sentence} {rest}", candidate.Effect?.Invoke() ?? Left(candidate.Id, tried.MissingRounds, missing));
+            : string.Create(CultureInfo.InvariantCulture, $"By itself it still leaves {Math.Ceiling(left):0} of {Math.Ceiling(missing):0} missing rounds.");
+        return new Remedy($"water.remedy.{candidate.Id}", $"{candidate.Sentence} {rest}", candidate.Effect?.Invoke() ?? Left(candidate.Id, left, missing));
     }
 
     private static Figure Left(string id, double left, double missing) => new(
@@ -50,24 +50,19 @@ internal static class Remedies
             Sureness.Computed));
 }
 
-/// <summary>What a remedy leaves missing.</summary>
-internal sealed record RemedyTrial(double MissingRounds);
-
 /// <summary>Something that could be changed.</summary>
 /// <param name="Id">Stable id.</param>
 /// <param name="Sentence">What to do.</param>
-/// <param name="Try">The proof with it.</param>
+/// <param name="MissingRounds">Rounds a week the proof with it leaves missing.</param>
 /// <param name="Effect">The number it yields; null for the rounds it leaves.</param>
-internal sealed record RemedyCandidate(string Id, string Sentence, Func<RemedyTrial> Try, Func<Figure>? Effect)
+internal sealed record RemedyCandidate(string Id, string Sentence, Func<double> MissingRounds, Func<Figure>? Effect)
 {
     /// <summary>What is said where nothing is missing with it.</summary>
     internal string Enough { get; init; } = "With that alone the water is enough.";
 
     /// <summary>A remedy that is one changed scene.</summary>
     internal static RemedyCandidate Of(string id, string sentence, WaterScene changed, Func<WaterScene, Figure>? effect = null) =>
-        new(id, sentence, () => Tried(changed), effect is null ? null : () => effect(changed));
-
-    internal static RemedyTrial Tried(WaterScene scene) => new(WaterTrial.Of(scene, ProofDetail.Existence).MissingRounds);
+        new(id, sentence, () => WaterTrial.Of(changed, ProofDetail.Existence).MissingRounds, effect is null ? null : () => effect(changed));
 
     /// <summary>The phase of another scene that stands where the worst one did, as first fitted.</summary>
     internal static PhaseFit Same(WaterScene scene, TriedPhase worst) => WaterFitting.Fit(scene).First(fit => fit.Need.Phase.Id == worst.Fit.Need.Phase.Id);

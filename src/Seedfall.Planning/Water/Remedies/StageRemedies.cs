@@ -19,7 +19,7 @@ internal static class StageRemedies
         {
             var first = FirstDay(scene, stages, timing);
             yield return new RemedyCandidate(
-                FormattableString.Invariant($"stages-{stages.Count}"), Sentence(first, stages, timing), () => new RemedyTrial(0.0), () => TimeLeft(first, scene, stages, timing))
+                FormattableString.Invariant($"stages-{stages.Count}"), Sentence(first, stages, timing), () => 0.0, () => TimeLeft(first, scene, stages, timing))
             {
                 Enough = "The water of every stage is then enough.",
             };

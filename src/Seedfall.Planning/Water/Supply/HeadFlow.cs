@@ -17,18 +17,17 @@ internal static class HeadFlow
             return null;
         }
 
-        var heads = set.Positions > 1 ? 1 : Math.Max(1, set.Heads.Count);
-        var all = nozzle with { Flow = nozzle.Flow * heads };
         if (supply?.Pressure is not { } test)
         {
-            return (all.Flow, new Working(
+            var heads = AtOnce(set);
+            return (nozzle.Flow * heads, new Working(
                 "Q = n Qr",
                 [new("n", "heads at once", heads, ""), new("Qr", "rated flow of one", nozzle.Flow.GallonsPerMinute, "gpm"), new("Pr", "at", nozzle.At.PoundsPerSquareInch, "psi")],
                 "rated flow; the tap's pressure was not read, so it is taken to be the rated one",
                 Sureness.Assumed));
         }
 
-        var line = HoseLine.Of(TapPressureOf(test, tap), set.Hose?.Length ?? Length.Zero, set.Hose?.Bore ?? UsualBore, all);
+        var line = Line(set, nozzle, test, tap);
         return (line.Flow, line.Figures[0].Working);
     }
 
@@ -40,8 +39,7 @@ internal static class HeadFlow
             return null;
         }
 
-        var heads = set.Positions > 1 ? 1 : Math.Max(1, set.Heads.Count);
-        var share = HoseLine.Of(TapPressureOf(test, tap), set.Hose?.Length ?? Length.Zero, set.Hose?.Bore ?? UsualBore, nozzle with { Flow = nozzle.Flow * heads }).Figures[1];
+        var share = Line(set, nozzle, test, tap).Figures[1];
         return share with { Id = $"water.{key}.pressure", Label = $"{set.Name}: pressure left at the head, of what it is rated for" };
     }
 
@@ -51,7 +49,6 @@ internal static class HeadFlow
     /// </summary>
     internal static Figure? MostThrough(SprinklerSet set, WaterSupply? supply, TapFacts tap, string key)
     {
-        const double FlowExponent = 1.852;
         if (set.Hose is not { } hose || supply?.Pressure is not { } test || hose.Length.Meters <= 0.0)
         {
             return null;
@@ -60,8 +57,8 @@ internal static class HeadFlow
         var pressure = TapPressureOf(test, tap);
         var unit = FlowRate.FromGallonsPerMinute(1.0);
         var perFlow = HazenWilliams.Loss(unit, hose.Length, hose.Bore).PoundsPerSquareInch
-            + ((pressure.Static - pressure.Running).PoundsPerSquareInch / Math.Pow(pressure.RunningFlow.GallonsPerMinute, FlowExponent));
-        var most = FlowRate.FromGallonsPerMinute(Math.Pow(pressure.Static.PoundsPerSquareInch / perFlow, 1.0 / FlowExponent));
+            + ((pressure.Static - pressure.Running).PoundsPerSquareInch / Math.Pow(pressure.RunningFlow.GallonsPerMinute, HazenWilliams.FlowExponent));
+        var most = FlowRate.FromGallonsPerMinute(Math.Pow(pressure.Static.PoundsPerSquareInch / perFlow, 1.0 / HazenWilliams.FlowExponent));
         return new Figure($"water.{key}.hose", $"{set.Name}: most the hose brings with its end open", QuantityKind.FlowRate, most.LitersPerMinute, new Working(
             "Q = (P0 / ((P0 - P1) / Q1^1.852 + k))^(1/1.852)",
             [
@@ -76,6 +73,12 @@ internal static class HeadFlow
             Sureness.Computed,
             "Printed hose charts lose 7 to 13 % more; a bucket at the hose's own end is better."));
     }
+
+    /// <summary>Heads that run together: all of a fixed set, one of a moved sprinkler.</summary>
+    private static int AtOnce(SprinklerSet set) => set.Positions > 1 ? 1 : Math.Max(1, set.Heads.Count);
+
+    private static HoseLine Line(SprinklerSet set, NozzleRating nozzle, PressureTest test, TapFacts tap) =>
+        HoseLine.Of(TapPressureOf(test, tap), set.Hose?.Length ?? Length.Zero, set.Hose?.Bore ?? UsualBore, nozzle with { Flow = nozzle.Flow * AtOnce(set) });
 
     private static TapPressure TapPressureOf(PressureTest test, TapFacts tap) => test is { Running: { } running, At: { } at }
         ? new TapPressure(test.Still, running, at)

@@ -31,15 +31,32 @@ internal static class MeteredCost
             }
         }
 
+        return Over(periods, meter, household, new Figure("water.season.cost", "Cost of the season's water", QuantityKind.Money, 0.0, new Working(
+            "", [], "price steps entered for this meter; periods of 30 days from the first watering assumed", Sureness.Computed)), "water for the lawn");
+    }
+
+    /// <summary>Cost of so many liters in each billing period, on top of the household's.</summary>
+    /// <param name="periods">Liters by period, counted from 0; at least one.</param>
+    /// <param name="meter">Price steps.</param>
+    /// <param name="household">The household's own use in a period.</param>
+    /// <param name="blank">Id, label, source and note of the figure.</param>
+    /// <param name="water">What the liters are, in words.</param>
+    internal static Figure Over(SortedDictionary<int, double> periods, MeterPrice meter, Volume household, Figure blank, string water)
+    {
         var costs = periods.Values.Select(liters => meter.CostOf(household, new Volume(liters))).ToList();
-        return new Figure("water.season.cost", "Cost of the season's water", QuantityKind.Money, costs.Sum(c => c.Value), new Working(
-            "C = sum over billing periods of bill(h + v) - bill(h)",
-            [
-                new("h", "household use in a period", household.Gallons, "gal"),
-                .. periods.Select(p => new WorkingInput($"v{p.Key + 1}", FormattableString.Invariant($"water for the lawn in period {p.Key + 1}"), new Volume(p.Value).Gallons, "gal")),
-                .. costs[0].Working.Inputs.Where(input => input.Symbol.StartsWith('p')),
-            ],
-            "price steps entered for this meter; periods of 30 days from the first watering assumed",
-            Sureness.Computed));
+        return blank with
+        {
+            Value = costs.Sum(c => c.Value),
+            Working = blank.Working with
+            {
+                Formula = "C = sum over billing periods of bill(h + v) - bill(h)",
+                Inputs =
+                [
+                    new("h", "household use in a period", household.Gallons, "gal"),
+                    .. periods.Select(p => new WorkingInput($"v{p.Key + 1}", FormattableString.Invariant($"{water} in period {p.Key + 1}"), new Volume(p.Value).Gallons, "gal")),
+                    .. costs[0].Working.Inputs.Where(input => input.Symbol.StartsWith('p')),
+                ],
+            },
+        };
     }
 }

@@ -8,8 +8,6 @@ namespace Seedfall.Planning.Water.Supply;
 /// <param name="RunningFlow">Flow of that test.</param>
 public sealed record TapPressure(Pressure Static, Pressure Running, FlowRate RunningFlow)
 {
-    private const double FlowExponent = 1.852;
-
     /// <summary>From a pressure gauge and a bucket filled at the wide open tap, where no pressure is left.</summary>
     public static TapPressure FromBucket(Pressure still, FlowRate open) => new(still, Pressure.Zero, open);
 
@@ -17,5 +15,5 @@ public sealed record TapPressure(Pressure Static, Pressure Running, FlowRate Run
     /// Pressure left at the tap at a flow: P0 - (P0 - P1) (Q / Q1)^1.852, for the loss between the street and the tap grows as Hazen and
     /// Williams have it. Negative where the pipe cannot carry the flow.
     /// </summary>
-    public Pressure At(FlowRate flow) => Static - ((Static - Running) * Math.Pow(flow / RunningFlow, FlowExponent));
+    public Pressure At(FlowRate flow) => Static - ((Static - Running) * Math.Pow(flow / RunningFlow, HazenWilliams.FlowExponent));
 }

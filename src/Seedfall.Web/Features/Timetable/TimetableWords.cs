@@ -1,7 +1,6 @@
 using System.Globalization;
 using Seedfall.Engine.Workings;
 using Seedfall.Exchange.Paper;
-using Seedfall.Planning.Water;
 using Seedfall.Planning.Water.Timetable;
 
 namespace Seedfall.Web.Features.Timetable;
@@ -10,8 +9,6 @@ namespace Seedfall.Web.Features.Timetable;
 internal static class TimetableWords
 {
     private const int MinutesPerDay = 24 * 60;
-
-    public static string Days(WeekDays days) => days == WeekDays.All ? "Every day" : string.Join(", ", Enum.GetValues<WeekDays>().Where(d => d is not (WeekDays.None or WeekDays.All) && days.HasFlag(d) && int.PopCount((int)d) == 1));
 
     public static string Sentence(TimetableProof proof) => proof switch
     {
