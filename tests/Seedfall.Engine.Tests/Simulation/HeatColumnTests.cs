@@ -91,7 +91,7 @@ public sealed class HeatColumnTests
                 Assert.InRange(step.SkinC, -60.0, 110.0);
                 Assert.InRange(step.At1CmC, -40.0, 90.0);
             }
-        }, iter: 50);
+        }, seed: "3xQo5YY_B1f1", iter: 2000);
 
     [Fact]
     public void ShadeCoolsThatchDampsAndBareSoilWarmsASunnyNoon()

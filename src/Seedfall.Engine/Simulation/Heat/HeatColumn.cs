@@ -15,7 +15,15 @@ public sealed class HeatColumn
     private const double BareConductanceWm2K = 50.0;
     private const double LatentJkg = 2.45e6;
     private const double FusionJm3 = 334e6;
-    private const double LargestSkinStepC = 15.0;
+
+    /// <summary>A balance linear about a skin further than this from its answer is made anew, K.</summary>
+    internal const double LargestSkinStepC = 15.0;
+
+    /// <summary>
+    /// How often at most in one hour. One is enough in measured weather; from a frozen night straight to a hot sunny hour over
+    /// straw one overshoots to 111 degC, because the still, cold air it is linear about hardly cools.
+    /// </summary>
+    internal const int MostLinearizations = 8;
 
     private static readonly double[] ThicknessM = HeatConduction.StandardThicknessM.ToArray();
 
@@ -126,9 +134,10 @@ public sealed class HeatColumn
         SetFreezing();
         var balance = new SurfaceBalance(weather, ground, _parameters, SkinC, At5CmC);
         var skin = ExpectedSkin(balance, conductance);
-        if (Math.Abs(skin - SkinC) > LargestSkinStepC)
+        for (var turn = 0; turn < MostLinearizations && Math.Abs(skin - balance.AboutC) > LargestSkinStepC; turn++)
         {
             balance = new SurfaceBalance(weather, ground, _parameters, skin, At5CmC);
+            skin = ExpectedSkin(balance, conductance);
         }
 
         return Advance(balance, conductance);

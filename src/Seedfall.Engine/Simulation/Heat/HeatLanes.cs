@@ -14,7 +14,6 @@ internal sealed class HeatLanes
 {
     private const double BareConductanceWm2K = 50.0;
     private const double FusionJm3 = 334e6;
-    private const double LargestSkinStepC = 15.0;
     private const double LatentJkg = 2.45e6;
 
     private static readonly double[] ThicknessM = HeatConduction.StandardThicknessM.ToArray();
@@ -97,11 +96,11 @@ internal sealed class HeatLanes
         var about = SkinC;
         var balance = new SurfaceLanes(weather, ground, _parameters, _pressureKPa, about, soilC);
         var skin = Skin(balance, about, conductance);
-        var far = Vector256.GreaterThan(Vector256.Abs(skin - about), Vector256.Create(LargestSkinStepC));
-        if (Vector256.ExtractMostSignificantBits(far) != 0)
+        for (var turn = 0; turn < HeatColumn.MostLinearizations && Far(skin, about) is var far && Vector256.ExtractMostSignificantBits(far) != 0; turn++)
         {
             about = Vector256.ConditionalSelect(far, skin, about);
             balance = new SurfaceLanes(weather, ground, _parameters, _pressureKPa, about, soilC);
+            skin = Skin(balance, about, conductance);
         }
 
         var drive = balance.FluxWm2 + (balance.SlopeWm2K * about);
@@ -111,6 +110,8 @@ internal sealed class HeatLanes
         EnteredWm2 = drive - (balance.SlopeWm2K * SkinC) + balance.PenetratingWm2;
         return balance.LatentWm2(SkinC - about) * (HeatColumn.StepS / LatentJkg);
     }
+
+    private static Lanes Far(Lanes skin, Lanes about) => Vector256.GreaterThan(Vector256.Abs(skin - about), Vector256.Create(HeatColumn.LargestSkinStepC));
 
     private Lanes Skin(in SurfaceLanes balance, Lanes about, Lanes conductance) =>
         (balance.FluxWm2 + (balance.SlopeWm2K * about) + (conductance * _layers[0].C)) / (conductance + balance.SlopeWm2K);
