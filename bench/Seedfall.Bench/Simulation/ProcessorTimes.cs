@@ -33,7 +33,7 @@ internal static class ProcessorTimes
     internal static void PrintWater()
     {
         var water = new WaterBench();
-        Console.WriteLine($"\nwatering of a day, one patch, day 14: {Milliseconds(() => water.Today())}; its place from {water.Seasons} past seasons: {Milliseconds(() => water.Place())}; need of a patch, four phases: {Milliseconds(() => water.Need())}");
+        Console.WriteLine($"\nwatering of a day, one patch, day 14: {Milliseconds(() => water.Today())}; its place from {water.Seasons} past seasons: {Milliseconds(() => water.Place())}");
     }
 
     private static StandTable FourPatches(EnsembleBench bench)

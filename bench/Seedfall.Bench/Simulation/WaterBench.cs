@@ -1,6 +1,5 @@
 using BenchmarkDotNet.Attributes;
 using Seedfall.Engine.Simulation;
-using Seedfall.Engine.Simulation.Watering;
 using Seedfall.Engine.Soil;
 using Seedfall.Engine.Weather;
 using Seedfall.Exchange.Catalog;
@@ -12,7 +11,7 @@ using Seedfall.Planning.Water;
 
 namespace Seedfall.Bench.Simulation;
 
-/// <summary>One morning's watering of one patch two weeks after seed-down, two finger tests written, and the need of its phases. One thread.</summary>
+/// <summary>One morning's watering of one patch two weeks after seed-down, two finger tests written. One thread.</summary>
 [ShortRunJob]
 [MemoryDiagnoser]
 public class WaterBench
@@ -23,7 +22,6 @@ public class WaterBench
     private readonly PatchConditions _ground = new() { Texture = SoilTexture.Loam, TurfShare = 0.3, SeedDepthMm = 4.0, MulchKgM2 = 0.34, MulchCover = 0.5 };
     private readonly DailyPlace _place;
     private readonly DailyScene _scene;
-    private readonly PastSkies _past;
 
     public WaterBench()
     {
@@ -42,8 +40,6 @@ public class WaterBench
             today,
             _weather with { Days = [.. _weather.Days.Where(d => d.Date < today)] },
             FieldLog.Of(log));
-        _past = new PastSkies([.. Enumerable.Range(Down.Year - Seasons, Seasons).Select(year => _weather.Span(new DateOnly(year, 8, 1), new DateOnly(year, 10, 31))).OfType<IReadOnlyList<WeatherDay>>()
-            .Select(days => BedWeather.Of(days, _place.Place, _place.Climate, SoilHeatConstants.Shipped))]);
     }
 
     /// <summary>Past seasons.</summary>
@@ -54,9 +50,6 @@ public class WaterBench
 
     [Benchmark]
     public DailyPlan Today() => DailyWatering.Today(_scene);
-
-    [Benchmark]
-    public int Need() => NeededPhase.All.Count(phase => SimulatedNeed.Of(phase, _ground, _past, 24, $"need.{phase.Id}") is not null);
 
     private static DateTimeOffset At(int day) => new(Down.AddDays(day).ToDateTime(new TimeOnly(14, 0)), TimeSpan.FromHours(-5));
 }

@@ -146,7 +146,7 @@ public static class WaterPlanning
         {
             yield return new Assumption(
                 "assumed.water.seasons",
-                $"Fewer than {SimulatedNeed.LeastSeasons} past seasons of these dates are whole: rules of thumb say how much water each phase needs.",
+                $"Fewer than {NeedScene.LeastSeasons} past seasons of these dates are whole: rules of thumb say how much water each phase needs.",
                 "They do not know this lawn's shade, slope and cover patch by patch.",
                 "Give a weather file with more years.");
         }

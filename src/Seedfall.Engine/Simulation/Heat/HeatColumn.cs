@@ -21,7 +21,8 @@ public sealed class HeatColumn
 
     /// <summary>
     /// How often at most in one hour. One is enough in measured weather; from a frozen night straight to a hot sunny hour over
-    /// straw one overshoots to 111 degC, because the still, cold air it is linear about hardly cools.
+    /// straw one overshoots to 111 degC, because the still, cold air it is linear about hardly cools. From the second on it goes half
+    /// the way, because still air turns from stable to unstable and back.
     /// </summary>
     internal const int MostLinearizations = 8;
 
@@ -71,6 +72,9 @@ public sealed class HeatColumn
 
     /// <summary>Radiating skin, degC.</summary>
     public double SkinC { get; private set; }
+
+    /// <summary>Skin the last hour's balance was linear about, degC.</summary>
+    internal double LinearAboutC { get; private set; }
 
     /// <summary>Soil at 1 cm, degC.</summary>
     public double At1CmC => _temperatureC[0] + ((_temperatureC[1] - _temperatureC[0]) * 0.4);
@@ -136,7 +140,7 @@ public sealed class HeatColumn
         var skin = ExpectedSkin(balance, conductance);
         for (var turn = 0; turn < MostLinearizations && Math.Abs(skin - balance.AboutC) > LargestSkinStepC; turn++)
         {
-            balance = new SurfaceBalance(weather, ground, _parameters, skin, At5CmC);
+            balance = new SurfaceBalance(weather, ground, _parameters, turn == 0 ? skin : 0.5 * (balance.AboutC + skin), At5CmC);
             skin = ExpectedSkin(balance, conductance);
         }
 
@@ -149,7 +153,7 @@ public sealed class HeatColumn
         var drive = balance.FluxWm2 + (slope * balance.AboutC);
         var outerConductance = conductance * slope / (conductance + slope);
         HeatConduction.Step(_temperatureC, _storageJm2K, _conductanceWm2K, drive / slope, outerConductance, balance.PenetratingWm2, StepS, 1.0, _work);
-        SkinC = (drive + (conductance * _temperatureC[0])) / (conductance + slope);
+        (LinearAboutC, SkinC) = (balance.AboutC, (drive + (conductance * _temperatureC[0])) / (conductance + slope));
         return new HeatStep(
             SkinC,
             conductance * (SkinC - _temperatureC[0]),

@@ -98,7 +98,7 @@ internal sealed class HeatLanes
         var skin = Skin(balance, about, conductance);
         for (var turn = 0; turn < HeatColumn.MostLinearizations && Far(skin, about) is var far && Vector256.ExtractMostSignificantBits(far) != 0; turn++)
         {
-            about = Vector256.ConditionalSelect(far, skin, about);
+            about = Vector256.ConditionalSelect(far, turn == 0 ? skin : 0.5 * (about + skin), about);
             balance = new SurfaceLanes(weather, ground, _parameters, _pressureKPa, about, soilC);
             skin = Skin(balance, about, conductance);
         }

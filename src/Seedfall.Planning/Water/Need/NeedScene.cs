@@ -22,6 +22,9 @@ internal sealed record NeedScene(
     PastSkies Past,
     DateOnly PastFrom)
 {
+    /// <summary>Seasons below which the rules of thumb serve.</summary>
+    internal const int LeastSeasons = 5;
+
     /// <summary>Longest stretch of the last phase looked at, days.</summary>
     private const int MostDeepDays = 28;
 
@@ -35,7 +38,7 @@ internal sealed record NeedScene(
     internal Func<DateOnly, NeedScene>? Later { get; init; }
 
     /// <summary>True where past seasons carry the need; else rules of thumb do.</summary>
-    internal bool Simulated => Past.Count >= SimulatedNeed.LeastSeasons;
+    internal bool Simulated => Past.Count >= LeastSeasons;
 
     /// <summary>The phases, the air's demand in each and the sky of past seasons over them.</summary>
     internal static NeedScene Of(IReadOnlyList<PatchBed> beds, IReadOnlyList<Phase> phases, WeatherHistory weather, Place place, SoilTexture texture, double mulchFactor)
@@ -50,7 +53,7 @@ internal sealed record NeedScene(
             .Select(year => from.AddYears(year - from.Year))
             .Select(first => weather.Span(first, first.AddDays(to.DayNumber - from.DayNumber)))
             .OfType<IReadOnlyList<WeatherDay>>().ToList();
-        if (spans.Count < SimulatedNeed.LeastSeasons)
+        if (spans.Count < LeastSeasons)
         {
             return PastSkies.None;
         }

@@ -1,5 +1,4 @@
 using Seedfall.Engine.Simulation;
-using Seedfall.Engine.Simulation.Watering;
 using Seedfall.Engine.Soil;
 using Seedfall.Engine.Units;
 using Seedfall.Engine.Weather;
@@ -128,33 +127,6 @@ public sealed class DailyWateringTests
         Assert.True(Suction(new LogEntry.Rained(Depth.FromMillimeters(15.0)) { Id = Guid.NewGuid(), At = At(5, 20) }) < none);
         Assert.True(Suction(new LogEntry.Watered { Id = Guid.NewGuid(), At = At(5, 18), Set = "front", Minutes = 60.0 }) < none);
         Assert.Equal(none, Suction(new LogEntry.Watered { Id = Guid.NewGuid(), At = At(5, 18), PatchId = "elsewhere", Minutes = 60.0 }));
-    }
-
-    [Fact]
-    public void ThePastSaysWhatAPhaseNeeds()
-    {
-        var seasons = Enumerable.Range(2006, 16).Select(year => BedWeather.Of(
-            Invented.Weather.Span(new DateOnly(year, 8, 1), new DateOnly(year, 10, 31))!, InventedWeather.North, Place.Climate, SoilHeatConstants.Shipped)).ToList();
-        var skies = new PastSkies(seasons);
-        var seedbed = NeededPhase.All[0];
-        var open = SimulatedNeed.Of(seedbed, Ground, skies, 20, "need.open")!;
-        Assert.InRange(open.RoundsPerDay, 2, 4);
-        Assert.True(open.Depth.Value >= SeedbedNeed.LightestRound.Millimeters);
-        var shaded = SimulatedNeed.Of(seedbed, Ground with { ShadeShare = 0.7 }, skies, 20, "need.shade")!;
-        var mulched = SimulatedNeed.Of(seedbed, Ground with { MulchCover = 0.8, MulchKgM2 = 0.1 }, skies, 20, "need.mulch")!;
-        Assert.True(shaded.Depth.Value * shaded.RoundsPerDay <= open.Depth.Value * open.RoundsPerDay);
-        Assert.True(mulched.Depth.Value * mulched.RoundsPerDay <= open.Depth.Value * open.RoundsPerDay);
-        foreach (var phase in NeededPhase.All)
-        {
-            var steep = Ground with { Texture = SoilTexture.Clay, SlopePercent = 15.0 };
-            if (SimulatedNeed.Of(phase, steep, skies, 20, "need.steep") is { } need)
-            {
-                var bed = new WateredBed(steep, phase.Layer);
-                Assert.True(bed.Step(new BedWeather(new double[24], new double[24]), 0, need.Depth.Value - 0.01).RunoffMm <= 0.0 || need.Depth.Value <= phase.LightestMm);
-            }
-        }
-
-        Assert.Null(SimulatedNeed.Of(seedbed, Ground, new PastSkies([.. seasons.Take(4)]), 20, "need.few"));
     }
 
     /// <summary>Dry days before seed-down and since, but yesterday's rain.</summary>
