@@ -1,4 +1,3 @@
-using System.Xml;
 
 namespace Seedfall.Exchange.Ground;
 
@@ -110,16 +109,8 @@ public static class OutlineFiles
     private static void Xml(byte[] bytes, OutlineGather gather)
     {
         using var reader = XmlWalk.Open(new MemoryStream(bytes, writable: false));
-        try
-        {
-            reader.MoveToContent();
-        }
-        catch (XmlException)
-        {
-            // Met again, and told with its place, by the first step of the walk below.
-        }
-
-        Root(bytes, reader.NodeType == XmlNodeType.Element ? reader.LocalName : "", XmlWalk.At(reader), gather);
+        var root = XmlWalk.Root(reader);
+        Root(bytes, root, XmlWalk.At(reader), gather);
     }
 
     private static void Root(byte[] bytes, string root, Spot at, OutlineGather gather)

@@ -12,13 +12,13 @@ namespace Seedfall.Web.Tests.Photos;
 /// <summary>Photographs from upload to thin spots, on pictures composed in code.</summary>
 public sealed class PhotoTests : IDisposable
 {
-    private readonly App _app = new(clock: new StandingClock(new DateTimeOffset(2026, 9, 25, 18, 0, 0, TimeSpan.Zero)));
+    private readonly App _app = PhotoSteps.Started();
 
     [Fact]
     public async Task A_picture_is_measured_on_arrival_and_shown_with_what_was_counted()
     {
-        var spot = await Spot("down");
-        var body = await _app.Get(await Kept(spot, ComposedPhoto.Quadrat(0.6)));
+        var spot = await _app.Spot("down");
+        var body = await _app.Get(await _app.Kept(spot, ComposedPhoto.Quadrat(0.6)));
         var cover = double.Parse(Regex.Match(body, "class=\"measured\">(\\d+) % green").Groups[1].Value, CultureInfo.InvariantCulture);
         Assert.Equal(60.0, cover, 8.0);
         foreach (Match picture in Regex.Matches(body, "src=\"(/lawns/[^\"]+\\.jpg\\?v=1)\""))
@@ -35,7 +35,7 @@ public sealed class PhotoTests : IDisposable
     [Fact]
     public async Task A_measured_cover_can_be_taken_as_a_throw_of_the_walk_over()
     {
-        var body = await _app.Get(await Kept(await Spot("down"), ComposedPhoto.Quadrat(0.6)));
+        var body = await _app.Get(await _app.Kept(await _app.Spot("down"), ComposedPhoto.Quadrat(0.6)));
         var step = WebUtility.HtmlDecode(Regex.Match(body, "href=\"([^\"]+/quadrats\\?photo=[0-9.]+)\"").Groups[1].Value);
         var form = await _app.Get(step);
         var percent = Regex.Match(step, "photo=([0-9.]+)").Groups[1].Value;
@@ -48,7 +48,7 @@ public sealed class PhotoTests : IDisposable
     [Fact]
     public async Task A_gray_card_is_kept_with_the_picture_and_can_be_taken_back()
     {
-        var photo = await Kept(await Spot("down"), ComposedPhoto.Quadrat(0.5));
+        var photo = await _app.Kept(await _app.Spot("down"), ComposedPhoto.Quadrat(0.5));
         var wrong = await _app.Post(photo + "/card", [("card-left", "30"), ("card-right", "20"), ("card-top", "5"), ("card-bottom", "15")], photo);
         Assert.Equal(HttpStatusCode.UnprocessableEntity, wrong.Status);
         Assert.Contains("right of its left edge", App.Words(wrong.Body), StringComparison.Ordinal);
@@ -63,7 +63,7 @@ public sealed class PhotoTests : IDisposable
     {
         var sent = ComposedPhoto.WithPlace(ComposedPhoto.Quadrat(0.5));
         Assert.True(PhotoFile.Read(sent).Photo!.HadLocation, "the test's own picture must carry a place");
-        var page = await _app.Get(await Kept(await Spot("down"), sent));
+        var page = await _app.Get(await _app.Kept(await _app.Spot("down"), sent));
         Assert.Contains("Sep 20, 2026", page, StringComparison.Ordinal);
         var files = Directory.GetFiles(Path.Combine(_app.Folder, "photos"));
         Assert.Equal(3, files.Length);
@@ -84,7 +84,7 @@ public sealed class PhotoTests : IDisposable
     [InlineData("<svg xmlns=\"http://www.w3.org/2000/svg\"/>", "something else")]
     public async Task What_is_no_picture_is_refused_and_nothing_is_kept(string content, string said)
     {
-        var spot = await Spot("down");
+        var spot = await _app.Spot("down");
         var answer = await _app.Upload(spot, [("<b>x.jpg", Encoding.UTF8.GetBytes(content))], field: "photo");
         Assert.Equal(HttpStatusCode.UnprocessableEntity, answer.Status);
         Assert.Contains(said, WebUtility.HtmlDecode(answer.Body), StringComparison.Ordinal);
@@ -96,7 +96,7 @@ public sealed class PhotoTests : IDisposable
     public async Task A_cut_off_picture_is_refused()
     {
         var whole = ComposedPhoto.Quadrat(0.5);
-        var answer = await _app.Upload(await Spot("down"), [("a.jpg", whole[..(whole.Length / 3)])], field: "photo");
+        var answer = await _app.Upload(await _app.Spot("down"), [("a.jpg", whole[..(whole.Length / 3)])], field: "photo");
         Assert.Equal(HttpStatusCode.UnprocessableEntity, answer.Status);
         Assert.Empty(Directory.GetFiles(Path.Combine(_app.Folder, "photos")));
     }
@@ -104,7 +104,7 @@ public sealed class PhotoTests : IDisposable
     [Fact]
     public async Task An_upload_too_large_or_without_its_token_is_refused_unread()
     {
-        var spot = await Spot("down");
+        var spot = await _app.Spot("down");
         using var content = new MultipartFormDataContent { { new ByteArrayContent(ComposedPhoto.Quadrat(0.5)), "photo", "a.jpg" } };
         Assert.Equal(HttpStatusCode.BadRequest, (await _app.Send(spot, content)).Status);
         var large = new StreamContent(Stream.Null);
@@ -127,7 +127,7 @@ public sealed class PhotoTests : IDisposable
     [Fact]
     public async Task Answers_to_ten_points_are_kept_and_the_picture_is_measured_again()
     {
-        var photo = await Kept(await Spot("down"), ComposedPhoto.Quadrat(0.5));
+        var photo = await _app.Kept(await _app.Spot("down"), ComposedPhoto.Quadrat(0.5));
         var form = await _app.Get(photo);
         var points = Regex.Matches(form, "name=\"at\\.(\\d+)\" value=\"([^\"]+)\"");
         Assert.Equal(10, points.Count);
@@ -144,7 +144,7 @@ public sealed class PhotoTests : IDisposable
     [Fact]
     public async Task Without_script_a_tap_on_the_picture_is_one_answer_and_nonsense_is_none()
     {
-        var photo = await Kept(await Spot("down"), ComposedPhoto.Quadrat(0.5));
+        var photo = await _app.Kept(await _app.Spot("down"), ComposedPhoto.Quadrat(0.5));
         await _app.Post(photo + "/taps", [("tapped", "green"), ("tap.x", "170"), ("tap.y", "100")], photo);
         Assert.Contains("1 answer counts already", await _app.Get(photo), StringComparison.Ordinal);
         await _app.Post(photo + "/taps", [("tapped", "green"), ("tap.x", "9999"), ("tap.y", "5"), ("at.1", "NaN 0.5"), ("answer.1", "green"), ("at.2", "0.5"), ("answer.2", "not"), ("at.3", "0.4 -1"), ("answer.3", "not")], photo);
@@ -152,68 +152,9 @@ public sealed class PhotoTests : IDisposable
     }
 
     [Fact]
-    public async Task Four_marks_on_an_overview_find_the_thin_spots_and_their_seed()
-    {
-        await _app.Upload("/weather", [("w.csv", App.InventedWeather())]);
-        var spot = await Spot("overview", weather: true);
-        var photo = await Kept(spot, ComposedPhoto.Overview((2.5, 2.0, 0.8), (5.5, 3.0, 1.0)));
-        Assert.DoesNotContain("class=\"measured\"", await _app.Get(photo), StringComparison.Ordinal);
-        Assert.Equal(photo + "#measure", (await _app.Post(photo + "/marks", Marks(), photo)).Location);
-        var body = App.Words(await _app.Get(photo));
-
-        // Two circles: pi (0.8^2 + 1^2) = 5.15 m2, 55 sq ft.
-        var found = Regex.Match(body, "2 places have less than 50 % green: (\\d+) sq ft in all, likely between (\\d+) sq ft and (\\d+) sq ft");
-        Assert.True(found.Success, body);
-        Assert.Equal(55.4, double.Parse(found.Groups[1].Value, CultureInfo.InvariantCulture), 3.0);
-        Assert.InRange(55.4, double.Parse(found.Groups[2].Value, CultureInfo.InvariantCulture), double.Parse(found.Groups[3].Value, CultureInfo.InvariantCulture));
-        Assert.Contains("on the thin spots", body, StringComparison.Ordinal);
-        Assert.Contains("extra seed to have at hand", body, StringComparison.Ordinal);
-
-        // The next picture from the same spot has the same marks offered.
-        var next = await _app.Get(await Kept(spot, ComposedPhoto.Overview((2.5, 2.0, 0.3))));
-        Assert.Contains("All four are marked.", next, StringComparison.Ordinal);
-    }
-
-    [Fact]
-    public async Task Marks_that_cannot_be_are_named_and_nothing_typed_is_lost()
-    {
-        var photo = await Kept(await Spot("overview"), ComposedPhoto.Overview());
-        var crossed = Marks(order: [0, 1, 3, 2]);
-        var answer = await _app.Post(photo + "/marks", crossed, photo);
-        Assert.Equal(HttpStatusCode.UnprocessableEntity, answer.Status);
-        Assert.Contains("sides between the marks cross", answer.Body, StringComparison.Ordinal);
-        Assert.Contains($"value=\"{crossed[0].Value}\"", answer.Body, StringComparison.Ordinal);
-        var missing = await _app.Post(photo + "/marks", Marks()[2..], photo);
-        Assert.Contains("near left is missing", missing.Body, StringComparison.Ordinal);
-        var untaped = await _app.Post(photo + "/marks", [.. Marks(), ("tape-right", "20"), ("tape-right.unit", "ft")], photo);
-        Assert.Contains("the diagonal are needed", untaped.Body, StringComparison.Ordinal);
-        Assert.DoesNotContain("class=\"measured\"", await _app.Get(photo), StringComparison.Ordinal);
-    }
-
-    [Fact]
-    public async Task Without_script_each_tap_marks_the_next_corner()
-    {
-        var photo = await Kept(await Spot("overview"), ComposedPhoto.Overview());
-        var first = await _app.Post(photo + "/marks", [("tap.x", "34"), ("tap.y", "204")], photo);
-        Assert.Equal(HttpStatusCode.OK, first.Status);
-        Assert.Contains("Next: near right.", first.Body, StringComparison.Ordinal);
-        Assert.Contains("name=\"m1x\" value=\"10\"", first.Body, StringComparison.Ordinal);
-        Assert.Contains("name=\"m1y\" value=\"80\"", first.Body, StringComparison.Ordinal);
-    }
-
-    [Fact]
-    public async Task Tapes_round_the_ground_do_as_well_as_a_rectangle()
-    {
-        var photo = await Kept(await Spot("overview"), ComposedPhoto.Overview((4.0, 3.0, 1.0)));
-        (string, string)[] tapes = [("tape-right", "6"), ("tape-right.unit", "m"), ("tape-far", "8"), ("tape-far.unit", "m"), ("tape-left", "6"), ("tape-left.unit", "m"), ("tape-diagonal", "10"), ("tape-diagonal.unit", "m")];
-        Assert.Equal(HttpStatusCode.Found, (await _app.Post(photo + "/marks", [.. Marks().Where(m => !m.Name.StartsWith("away", StringComparison.Ordinal)), .. tapes], photo)).Status);
-        Assert.Matches("One place has less than 50 % green: (3[2-5]) sq ft", App.Words(await _app.Get(photo)));
-    }
-
-    [Fact]
     public async Task What_is_measured_is_written_in_the_log_and_struck_when_it_changes()
     {
-        var photo = await Kept(await Spot("down"), ComposedPhoto.Quadrat(0.6));
+        var photo = await _app.Kept(await _app.Spot("down"), ComposedPhoto.Quadrat(0.6));
         var lawn = photo[..photo.IndexOf("/photos", StringComparison.Ordinal)];
         Assert.Contains("from a photograph", await _app.Get(lawn + "/log"), StringComparison.Ordinal);
         await _app.Post(photo + "/taken", [("taken", "2026-09-22")], photo);
@@ -229,9 +170,9 @@ public sealed class PhotoTests : IDisposable
     public async Task Before_and_after_stand_side_by_side_and_the_curve_is_drawn()
     {
         await _app.Upload("/weather", [("w.csv", App.InventedWeather())]);
-        var spot = await Spot("down", weather: true);
-        await Kept(spot, ComposedPhoto.Quadrat(0.4), "2026-08-20");
-        await Kept(spot, ComposedPhoto.Quadrat(0.7), "2026-09-24");
+        var spot = await _app.Spot("down", weather: true);
+        await _app.Kept(spot, ComposedPhoto.Quadrat(0.4), "2026-08-20");
+        await _app.Kept(spot, ComposedPhoto.Quadrat(0.7), "2026-09-24");
         var beside = await _app.Get(spot + "/beside");
         Assert.Matches("From \\d+ % to \\d+ % green in 35 days", App.Words(beside));
         Assert.Equal(2, Regex.Count(beside, "picture\\.jpg\\?v="));
@@ -244,7 +185,7 @@ public sealed class PhotoTests : IDisposable
     [Fact]
     public async Task Another_lawns_address_shows_nothing_and_removing_a_lawn_removes_its_files()
     {
-        var photo = await Kept(await Spot("down"), ComposedPhoto.Quadrat(0.5));
+        var photo = await _app.Kept(await _app.Spot("down"), ComposedPhoto.Quadrat(0.5));
         var other = await _app.TakeOn(("name", "Elsewhere"));
         var (tail, lawn) = (photo[photo.IndexOf("/photos", StringComparison.Ordinal)..], photo[..photo.IndexOf("/photos", StringComparison.Ordinal)]);
         await _app.Get(other + tail, HttpStatusCode.NotFound);
@@ -267,44 +208,4 @@ public sealed class PhotoTests : IDisposable
     public void Dispose() => _app.Dispose();
 
     private static IEnumerable<string> Points(string page) => Regex.Matches(page, "name=\"at\\.\\d+\" value=\"([^\"]+)\"").Select(m => m.Groups[1].Value);
-
-    private static (string Name, string Value)[] Marks(int[]? order = null)
-    {
-        (double, double)[] corners = [ComposedPhoto.Corner(0, 0), ComposedPhoto.Corner(8, 0), ComposedPhoto.Corner(8, 6), ComposedPhoto.Corner(0, 6)];
-        return
-        [
-            .. (order ?? [0, 1, 2, 3]).Select(i => corners[i]).SelectMany((c, i) => new[] { ($"m{i + 1}x", Percent(c.Item1)), ($"m{i + 1}y", Percent(c.Item2)) }),
-            ("across", "8"), ("across.unit", "m"), ("away", "6"), ("away.unit", "m"), ("thin", "50"),
-        ];
-    }
-
-    private static string Percent(double share) => (100.0 * share).ToString("0.###", CultureInfo.InvariantCulture);
-
-    /// <summary>A lawn with one photo spot; its address.</summary>
-    private async Task<string> Spot(string kind, bool weather = false)
-    {
-        var lawn = await _app.TakeOn();
-        if (weather)
-        {
-            await _app.Post(lawn + "/weather", [("weather", "1")]);
-            await _app.Post(lawn + "/season", [("season", "2026"), ("seedDown", "2026-09-01"), ("method", "broadcast"), ("share", "")], lawn);
-        }
-
-        var answer = await _app.Post(lawn + "/photos/new", [("spotname", "Front walk"), ("kind", kind), ("spotpatch", "front"), ("stand", "On the slab")]);
-        Assert.True(answer.Status == HttpStatusCode.Found, App.Words(answer.Body));
-        return answer.Location!;
-    }
-
-    /// <summary>Sends a picture and returns its page.</summary>
-    private async Task<string> Kept(string spot, byte[] picture, string taken = "")
-    {
-        var answer = await _app.Upload(spot, [("picture.jpg", picture)], [("taken", taken)], field: "photo");
-        Assert.True(answer.Status == HttpStatusCode.Found, App.Words(answer.Body));
-        return answer.Location!;
-    }
-
-    private sealed class StandingClock(DateTimeOffset now) : TimeProvider
-    {
-        public override DateTimeOffset GetUtcNow() => now;
-    }
 }

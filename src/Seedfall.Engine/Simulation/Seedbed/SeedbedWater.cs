@@ -17,6 +17,9 @@ public static class SeedbedWater
     private const double WetSurfaceSM = 10.0;
     private const double MulchSaving = 0.55;
 
+    /// <summary>Water above air-dry, m3/m3, below which evaporation grows no steeper: a slope over next to nothing loses its water in rounding.</summary>
+    private const double LeastAbove = 1e-7;
+
     /// <summary>Steps the state by one hour.</summary>
     public static SeedbedFluxes Step(SeedbedSoil soil, SeedbedState state, in SeedbedSurface surface, in SeedbedHour hour)
     {
@@ -107,7 +110,7 @@ public static class SeedbedWater
         var rate = Select(wet, demandMm * (AerodynamicSM + WetSurfaceSM) / (state.SurfaceSM + Vector256.Create(AerodynamicSM)), Lanes.Zero);
         var above = water[0] - dry;
         var heavy = Vector256.GreaterThan(rate, 0.3 * SeedbedSoil.ThicknessMm[0] * above);
-        var slope = Select(heavy, rate / Select(wet, above, Lanes.One), Lanes.Zero);
+        var slope = Select(heavy, rate / LaneMath.Max(above, Vector256.Create(LeastAbove)), Lanes.Zero);
         Solve(water, between, slope, Select(heavy, slope * dry, -rate));
         return Select(heavy, slope * (water[0] - dry), rate);
     }

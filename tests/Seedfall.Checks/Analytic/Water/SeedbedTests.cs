@@ -106,7 +106,8 @@ public sealed class SeedbedTests
     [Fact]
     public void AnySoilKeepsItsWaterThroughAnyStorm()
     {
-        // Conservation for random soils, not the twelve typical ones: 1e-9 of what the hour held and moved.
+        // Conservation for random soils, not the twelve typical ones: 1e-9 of what the hour held and moved. The seed once found a top
+        // layer so little above air-dry that its evaporation was lost in rounding.
         var soils = Gen.Select(Gen.Double[0.02, 0.90], Gen.Double[0.02, 0.55], Gen.Double[0.0, 0.06], Gen.Double[0.05, 4.0], Gen.Double[0.2, 1.0]);
         var hours = Gen.Select(Gen.Double[0, 60], Gen.Double[0, 10], Gen.Double[0, 1.2], Gen.Double[0, 0.6]).Array[1, 72];
         Gen.Select(soils, hours, Gen.Double[0.1, 1.0], Gen.Double[0, 8]).Sample((ground, storm, wet, pond) =>
@@ -124,7 +125,7 @@ public sealed class SeedbedTests
                 var residual = before + now.RainMm + now.IrrigationMm - flux.EvaporationMm - flux.TranspirationMm - flux.RunoffMm - flux.DrainageMm - state.TotalMm;
                 Assert.True(Vector256.LessThanAll(Vector256.Abs(residual), 1e-9 * Vector256.Min(Vector256.Create(1.0), before + Vector256.Create(0.1))), $"{residual} mm");
             }
-        });
+        }, seed: "ed6Cfc0wOCX4");
     }
 
     [Fact]
