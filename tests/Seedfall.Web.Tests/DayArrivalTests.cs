@@ -185,5 +185,5 @@ public sealed class DayArrivalTests : IDisposable
     /// <summary>By name: asking the desk for them would plan them all.</summary>
     private static string First() => Lawns()[0];
 
-    private static IReadOnlyList<string> Lawns() => ["/lawns/mill-lane-corner-lawn-tansy-ford-invente", "/lawns/quarry-hill-slope-tansy-ford-invented"];
+    private static IReadOnlyList<string> Lawns() => [DemoLawns.Mill, DemoLawns.Quarry];
 }

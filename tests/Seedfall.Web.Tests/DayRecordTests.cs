@@ -10,7 +10,7 @@ namespace Seedfall.Web.Tests;
 /// <summary>The day sheet, the plan, the log and the record book about one application: they say the same.</summary>
 public sealed partial class DayRecordTests : IDisposable
 {
-    private const string Lawn = "/lawns/mill-lane-corner-lawn-tansy-ford-invente";
+    private const string Lawn = DemoLawns.Mill;
 
     private readonly App _app = new(demo: true);
 

@@ -11,7 +11,7 @@ public sealed class DaySheetTests : IDisposable
     [Fact]
     public async Task The_bare_address_leads_to_the_lawns_own_day()
     {
-        var lawn = First();
+        var lawn = DemoLawns.Mill;
         using var answer = await _app.Client.GetAsync(lawn + "/day");
         Assert.Equal(lawn + "/day/2026-08-14", answer.Headers.Location?.OriginalString);
         Assert.Contains("days before seed-down", await _app.Get(lawn + "/day/2026-08-14"), StringComparison.Ordinal);
@@ -47,7 +47,7 @@ public sealed class DaySheetTests : IDisposable
     [InlineData("gzip")]
     public async Task The_first_view_stays_within_sixty_kilobytes(string encoding)
     {
-        var lawn = First();
+        var lawn = DemoLawns.Mill;
         var page = await Page();
         var files = Regex.Matches(page, "(?:src|href)=\"(/[^\"]+(?:\\.css|\\.js|\\.svg|\\.webmanifest)[^\"]*)\"").Select(m => WebUtility.HtmlDecode(m.Groups[1].Value)).Distinct().ToList();
         Assert.Contains(files, f => f.Contains("/built/day.js", StringComparison.Ordinal));
@@ -88,7 +88,7 @@ public sealed class DaySheetTests : IDisposable
     [Fact]
     public async Task Only_the_day_sheet_may_listen()
     {
-        using var sheet = await _app.Client.GetAsync(First() + "/day/2026-08-27");
+        using var sheet = await _app.Client.GetAsync(DemoLawns.Mill + "/day/2026-08-27");
         Assert.Contains("microphone=(self)", Assert.Single(sheet.Headers.GetValues("Permissions-Policy")), StringComparison.Ordinal);
         using var desk = await _app.Client.GetAsync("/");
         Assert.Contains("microphone=()", Assert.Single(desk.Headers.GetValues("Permissions-Policy")), StringComparison.Ordinal);
@@ -97,7 +97,7 @@ public sealed class DaySheetTests : IDisposable
     [Fact]
     public async Task Two_days_for_one_seed_down_are_shown_on_sheet_and_log_until_one_is_struck()
     {
-        var lawn = First();
+        var lawn = DemoLawns.Mill;
         foreach (var day in new[] { "2026-08-12", "2026-08-13" })
         {
             await _app.Post(lawn + "/log/write/seeded", [("day", day), ("hour", "10:00"), ("patch", "")]);
@@ -128,11 +128,8 @@ public sealed class DaySheetTests : IDisposable
     /// <summary>Seed-down day, kept for a day of its own so that better weather rules do not move it.</summary>
     private async Task<string> Page()
     {
-        var kept = await _app.Post(First() + "/season", [("season", "2026"), ("seedDown", "2026-08-27")], First() + "?seedDown=2026-08-27");
+        var kept = await _app.Post(DemoLawns.Mill + "/season", [("season", "2026"), ("seedDown", "2026-08-27")], DemoLawns.Mill + "?seedDown=2026-08-27");
         Assert.Equal(HttpStatusCode.Found, kept.Status);
-        return await _app.Get(First() + "/day/2026-08-27");
+        return await _app.Get(DemoLawns.Mill + "/day/2026-08-27");
     }
-
-    /// <summary>By name: asking the desk for it would plan all three.</summary>
-    private static string First() => "/lawns/mill-lane-corner-lawn-tansy-ford-invente";
 }

@@ -6,7 +6,7 @@ namespace Seedfall.Web.Tests;
 
 public sealed class HostTests : IDisposable
 {
-    private readonly App _app = new(demo: true);
+    private readonly App _app = new();
 
     [Theory]
     [InlineData("/")]
@@ -28,9 +28,10 @@ public sealed class HostTests : IDisposable
     [Fact]
     public async Task No_page_has_anything_inline()
     {
+        using var demo = new App(demo: true);
         foreach (var path in (string[])["/", "/lawns/new", "/weather", "/weather/1", "/lawns/from-file"])
         {
-            var body = await _app.Get(path);
+            var body = await demo.Get(path);
             Assert.DoesNotContain("style=\"", body, StringComparison.Ordinal);
             Assert.DoesNotContain("<style", body, StringComparison.Ordinal);
             Assert.DoesNotContain("blazor.web.js", body, StringComparison.Ordinal);
@@ -93,16 +94,18 @@ public sealed class HostTests : IDisposable
     [Fact]
     public async Task The_demo_is_there_and_said_to_be_invented()
     {
-        var words = App.Words(await _app.Get("/"));
+        using var demo = new App(demo: true);
+        var words = App.Words(await demo.Get("/"));
         Assert.Equal(3, System.Text.RegularExpressions.Regex.Matches(words, "Invented, for trying out").Count);
     }
 
     [Fact]
     public async Task A_lawn_file_goes_out_and_comes_back_in()
     {
-        var lawn = System.Text.RegularExpressions.Regex.Match(await _app.Get("/"), "<h2><a href=\"(/lawns/[^\"]+)\"").Groups[1].Value;
-        var file = await _app.Get(lawn + "/lawn.json");
-        var answer = await _app.Upload("/lawns/from-file", [("lawn.json", Encoding.UTF8.GetBytes(file))]);
+        using var demo = new App(demo: true);
+        const string lawn = DemoLawns.Mill;
+        var file = await demo.Get(lawn + "/lawn.json");
+        var answer = await demo.Upload("/lawns/from-file", [("lawn.json", Encoding.UTF8.GetBytes(file))]);
         Assert.Equal(HttpStatusCode.Found, answer.Status);
         Assert.NotEqual(lawn + "/notes", answer.Location);
     }

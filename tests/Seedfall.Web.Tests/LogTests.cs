@@ -11,7 +11,7 @@ public sealed class LogTests : IDisposable
     [Fact]
     public async Task A_reading_written_down_moves_the_plan()
     {
-        var lawn = await First();
+        var lawn = DemoLawns.Mill;
         Assert.DoesNotContain("What the field taught", await _app.Get(lawn), StringComparison.Ordinal);
         var written = await Write(lawn, "reading", [("day", "2026-08-14"), ("hour", "08:00"), ("patch", "front"), ("read", "75"), ("read.unit", "F"), ("depth", "2"), ("depth.unit", "in"), ("remark", "in the shade")]);
         Assert.Equal(lawn + "/log", written.Location);
@@ -24,7 +24,7 @@ public sealed class LogTests : IDisposable
     [Fact]
     public async Task The_same_entry_sent_twice_is_there_once()
     {
-        var lawn = await First();
+        var lawn = DemoLawns.Mill;
         var form = await _app.Get(lawn + "/log/write/green");
         var entry = Regex.Match(form, "name=\"entry\" value=\"([^\"]+)\"").Groups[1].Value;
         for (var i = 0; i < 2; i++)
@@ -41,7 +41,7 @@ public sealed class LogTests : IDisposable
     [InlineData("reading", "day", "2026-12-01", "F", "a day that has come")]
     public async Task What_cannot_be_is_refused_by_name_and_nothing_typed_is_lost(string kind, string field, string value, string unit, string expected)
     {
-        var lawn = await First();
+        var lawn = DemoLawns.Mill;
         (string, string)[] fields = [("day", "2026-08-14"), ("hour", "08:00"), ("patch", ""), ("read", "70"), ("read.unit", unit), ("depth", "2"), ("depth.unit", "in"), ("remark", "kept words")];
         var answer = await Write(lawn, kind, [.. fields.Where(f => f.Item1 != field), (field, value)]);
         Assert.Equal(HttpStatusCode.UnprocessableEntity, answer.Status);
@@ -53,7 +53,7 @@ public sealed class LogTests : IDisposable
     [Fact]
     public async Task A_struck_entry_stays_in_the_log_and_leaves_the_plan()
     {
-        var lawn = await First();
+        var lawn = DemoLawns.Mill;
         await Write(lawn, "reading", [("day", "2026-08-14"), ("hour", "08:00"), ("patch", "front"), ("read", "75"), ("read.unit", "F"), ("depth", "2"), ("depth.unit", "in")]);
         var page = await _app.Get(lawn + "/log");
         var entry = Regex.Match(page, "id=\"entry-([^\"]+)\"").Groups[1].Value;
@@ -68,7 +68,7 @@ public sealed class LogTests : IDisposable
     [Fact]
     public async Task Every_kind_can_be_written_and_the_log_taken_away()
     {
-        var lawn = await First();
+        var lawn = DemoLawns.Mill;
         foreach (var (kind, fields) in new (string, (string, string)[])[]
         {
             ("seeded", []), ("green", []), ("cover", [("cover", "40"), ("judged", "counted")]), ("note", [("text", "dew till ten")]),
@@ -87,7 +87,7 @@ public sealed class LogTests : IDisposable
     [Fact]
     public async Task Watering_can_be_tried_as_a_what_if()
     {
-        var lawn = await First();
+        var lawn = DemoLawns.Mill;
         var asked = App.Words(await _app.Get(lawn + "?rounds=4&round=0.1&round.unit=in"));
         Assert.Contains("What if: 4 rounds a day, 0.1 in of water a round", asked, StringComparison.Ordinal);
         Assert.Contains("4 times a day", asked, StringComparison.Ordinal);
@@ -97,10 +97,4 @@ public sealed class LogTests : IDisposable
     public void Dispose() => _app.Dispose();
 
     private async Task<Answer> Write(string lawn, string kind, (string, string)[] fields) => await _app.Post($"{lawn}/log/write/{kind}", fields);
-
-    private async Task<string> First()
-    {
-        var desk = await _app.Get("/");
-        return Regex.Match(desk, "href=\"(/lawns/mill[a-z0-9-]*)\"").Groups[1].Value;
-    }
 }

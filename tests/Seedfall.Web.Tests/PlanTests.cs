@@ -12,7 +12,7 @@ public sealed class PlanTests : IDisposable
     [Fact]
     public async Task The_page_holds_the_whole_plan_under_100_kB()
     {
-        var lawn = await Sown();
+        var lawn = DemoLawns.Mill;
         var body = await _app.Get(lawn);
         foreach (var id in (string[])["verdict", "day", "water", "tasks", "assumptions", "cautions"])
         {
@@ -32,7 +32,7 @@ public sealed class PlanTests : IDisposable
     [Fact]
     public async Task A_what_if_recomputes_and_is_kept_only_when_asked()
     {
-        var lawn = await Sown();
+        var lawn = DemoLawns.Mill;
         var before = App.Words(await _app.Get(lawn));
         var asked = await _app.Get(lawn + "?seedDown=2026-09-05");
         Assert.Contains("What if: seed-down on Sep 5, 2026. Nothing is kept yet.", App.Words(asked), StringComparison.Ordinal);
@@ -53,7 +53,7 @@ public sealed class PlanTests : IDisposable
     [InlineData("?method=%3Cscript%3E")]
     public async Task A_bad_what_if_is_said_and_the_kept_plan_stands(string query)
     {
-        var body = await _app.Get(await Sown() + query, HttpStatusCode.UnprocessableEntity);
+        var body = await _app.Get(DemoLawns.Mill + query, HttpStatusCode.UnprocessableEntity);
         Assert.Contains("That what-if could not be planned", body, StringComparison.Ordinal);
         Assert.Contains("id=\"verdict\"", body, StringComparison.Ordinal);
         Assert.DoesNotContain("<script>", body, StringComparison.Ordinal);
@@ -67,7 +67,7 @@ public sealed class PlanTests : IDisposable
     [InlineData("plan.json", "application/json", "{")]
     public async Task Files_are_saved_under_their_own_name_and_run_nothing(string file, string type, string opening)
     {
-        var lawn = await Sown();
+        var lawn = DemoLawns.Mill;
         using var answer = await _app.Client.GetAsync($"{lawn}/take-away/{file}");
         Assert.Equal(HttpStatusCode.OK, answer.StatusCode);
         Assert.Equal(type, answer.Content.Headers.ContentType!.MediaType);
@@ -83,7 +83,7 @@ public sealed class PlanTests : IDisposable
     [Fact]
     public async Task What_is_taken_away_is_the_plan_that_was_asked_for()
     {
-        var lawn = await Sown();
+        var lawn = DemoLawns.Mill;
         var json = JsonDocument.Parse(await _app.Get(lawn + "/take-away/plan.json?seedDown=2026-09-05")).RootElement;
         Assert.Contains("2026-09-05", json.GetProperty("timing").GetProperty("seedDown").GetRawText(), StringComparison.Ordinal);
         Assert.Contains("/take-away/plan.json?seedDown=2026-09-05", await _app.Get(lawn + "/take-away?seedDown=2026-09-05"), StringComparison.Ordinal);
@@ -108,8 +108,4 @@ public sealed class PlanTests : IDisposable
     }
 
     public void Dispose() => _app.Dispose();
-
-    /// <summary>The demo's lawn that is to be seeded.</summary>
-    private async Task<string> Sown() =>
-        Regex.Match(await _app.Get("/"), "href=\"(/lawns/mill-lane[^\"]*)\"").Groups[1].Value;
 }

@@ -17,7 +17,7 @@ public sealed partial class RecordTests : IDisposable
     [Fact]
     public async Task A_record_filled_from_the_plan_lands_in_the_book_and_marks_the_task()
     {
-        var lawn = await First();
+        var lawn = DemoLawns.Mill;
         Assert.Contains("Nothing was put on this lawn yet", App.Words(await _app.Get(lawn + "/records")), StringComparison.Ordinal);
         var task = SprayTask().Match(await _app.Get(lawn)).Groups[1].Value;
         Assert.StartsWith("spray.", task, StringComparison.Ordinal);
@@ -39,7 +39,7 @@ public sealed partial class RecordTests : IDisposable
     [Fact]
     public async Task The_same_record_sent_twice_is_there_once()
     {
-        var lawn = await First();
+        var lawn = DemoLawns.Mill;
         var entry = ("entry", Entry(await _app.Get(lawn + "/records/write")));
         for (var i = 0; i < 2; i++)
         {
@@ -52,7 +52,7 @@ public sealed partial class RecordTests : IDisposable
     [Fact]
     public async Task A_correction_keeps_both_versions_and_needs_a_reason()
     {
-        var lawn = await First();
+        var lawn = DemoLawns.Mill;
         await _app.Post(lawn + "/records/write", Spray);
         var first = RecordIds(await _app.Get(lawn + "/records"))[0];
         var correct = $"{lawn}/records/{first}/correct";
@@ -86,7 +86,7 @@ public sealed partial class RecordTests : IDisposable
     [InlineData("start", "", "Begun at")]
     public async Task What_cannot_be_is_refused_by_name_and_nothing_typed_is_lost(string field, string value, string expected)
     {
-        var lawn = await First();
+        var lawn = DemoLawns.Mill;
         var answer = await _app.Post(lawn + "/records/write", [.. Spray.Where(f => f.Item1 != field), (field, value), ("remark", "kept words")]);
         Assert.Equal(HttpStatusCode.UnprocessableEntity, answer.Status);
         Assert.Contains(expected, App.Words(answer.Body), StringComparison.Ordinal);
@@ -97,7 +97,7 @@ public sealed partial class RecordTests : IDisposable
     [Fact]
     public async Task The_book_the_notice_and_the_marker_can_be_taken_away()
     {
-        var lawn = await First();
+        var lawn = DemoLawns.Mill;
         await _app.Post(lawn + "/records/write", Spray);
         var record = RecordIds(await _app.Get(lawn + "/records"))[0];
         using var csv = await _app.Client.GetAsync(lawn + "/records/records.csv");
@@ -113,7 +113,7 @@ public sealed partial class RecordTests : IDisposable
     [Fact]
     public async Task Two_corrections_of_one_record_are_both_shown_until_one_is_struck()
     {
-        var lawn = await First();
+        var lawn = DemoLawns.Mill;
         await _app.Post(lawn + "/records/write", Spray);
         var first = RecordIds(await _app.Get(lawn + "/records"))[0];
         var logs = (Features.Log.LogBook)_app.Services.GetService(typeof(Features.Log.LogBook))!;
@@ -133,7 +133,7 @@ public sealed partial class RecordTests : IDisposable
     [Fact]
     public async Task A_mowing_is_written_and_counted()
     {
-        var lawn = await First();
+        var lawn = DemoLawns.Mill;
         Assert.Equal(lawn + "/log", (await _app.Post(lawn + "/log/write/mowed", [("day", "2026-08-12"), ("hour", "10:00"), ("mowed-to", "3"), ("mowed-to.unit", "in")])).Location);
         Assert.Contains("Mowed to 3 in", App.Words(await _app.Get(lawn + "/log")), StringComparison.Ordinal);
     }
@@ -144,7 +144,6 @@ public sealed partial class RecordTests : IDisposable
 
     private static IReadOnlyList<string> RecordIds(string page) => [.. Regex.Matches(page, "id=\"record-([0-9a-f-]{36})\"").Select(m => m.Groups[1].Value)];
 
-    private async Task<string> First() => Regex.Match(await _app.Get("/"), "href=\"(/lawns/mill[a-z0-9-]*)\"").Groups[1].Value;
 
     [GeneratedRegex("records/write\\?task=(spray\\.[a-z-]+)")]
     private static partial Regex SprayTask();

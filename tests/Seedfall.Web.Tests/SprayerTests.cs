@@ -14,7 +14,7 @@ public sealed class SprayerTests : IDisposable
     [Fact]
     public async Task A_refill_test_shows_the_rate_its_working_and_what_to_change()
     {
-        var words = App.Words(await _app.Get($"{await Lawn()}/sprayer/refill?{Refill}&wanted=1&wanted.unit=galM"));
+        var words = App.Words(await _app.Get($"{DemoLawns.Mill}/sprayer/refill?{Refill}&wanted=1&wanted.unit=galM"));
         Assert.Contains("It puts out 0.62 gal per 1,000 sq ft", words, StringComparison.Ordinal);
         Assert.Contains("rate = mean volume / area", words, StringComparison.Ordinal);
         Assert.Contains("Too little: 1 gal per 1,000 sq ft is wanted", words, StringComparison.Ordinal);
@@ -25,7 +25,7 @@ public sealed class SprayerTests : IDisposable
     [Fact]
     public async Task Worn_nozzles_are_named()
     {
-        var words = App.Words(await _app.Get($"{await Lawn()}/sprayer/course?spacing=20&spacing.unit=in&time1=46&nozzle1=31&nozzle1.unit=floz&nozzle2=36&nozzle2.unit=floz&nozzle3=31&nozzle3.unit=floz"));
+        var words = App.Words(await _app.Get($"{DemoLawns.Mill}/sprayer/course?spacing=20&spacing.unit=in&time1=46&nozzle1=31&nozzle1.unit=floz&nozzle2=36&nozzle2.unit=floz&nozzle3=31&nozzle3.unit=floz"));
         Assert.Contains("One is 10 % or more off", words, StringComparison.Ordinal);
         Assert.Matches("Nozzle 2 .*Replace it", words);
     }
@@ -33,7 +33,7 @@ public sealed class SprayerTests : IDisposable
     [Fact]
     public async Task The_spacing_alone_tells_the_course()
     {
-        var words = App.Words(await _app.Get($"{await Lawn()}/sprayer/course?spacing=20&spacing.unit=in"));
+        var words = App.Words(await _app.Get($"{DemoLawns.Mill}/sprayer/course?spacing=20&spacing.unit=in"));
         Assert.Matches(@"Course to mark 204\s*ft", words);
         Assert.DoesNotContain("put right", words, StringComparison.Ordinal);
     }
@@ -48,7 +48,7 @@ public sealed class SprayerTests : IDisposable
     [InlineData("pace?course=100&steps=5", "count again")]
     public async Task What_is_wrong_is_named_and_stays_in_its_field(string path, string said)
     {
-        var page = await _app.Get($"{await Lawn()}/sprayer/{path}", HttpStatusCode.UnprocessableEntity);
+        var page = await _app.Get($"{DemoLawns.Mill}/sprayer/{path}", HttpStatusCode.UnprocessableEntity);
         Assert.Contains(said, App.Words(page), StringComparison.Ordinal);
         foreach (Match field in Regex.Matches(path[(path.IndexOf('?', StringComparison.Ordinal) + 1)..], "([^=&]+)=([^&]+)"))
         {
@@ -59,7 +59,7 @@ public sealed class SprayerTests : IDisposable
     [Fact]
     public async Task A_calibration_kept_is_in_the_notes_with_its_day_and_mixes_the_tank()
     {
-        var lawn = await Lawn();
+        var lawn = DemoLawns.Mill;
         var page = $"{lawn}/sprayer/refill?{Refill}&wanted=0.7&wanted.unit=galM";
         var refused = await _app.Post(page, [Version(await _app.Get(page)), ("tank", "lots"), ("tank.unit", "gal")]);
         Assert.Equal(HttpStatusCode.UnprocessableEntity, refused.Status);
@@ -83,7 +83,7 @@ public sealed class SprayerTests : IDisposable
     [Fact]
     public async Task Two_windows_do_not_overwrite_each_other()
     {
-        var page = $"{await Lawn()}/sprayer/refill?{Refill}";
+        var page = $"{DemoLawns.Mill}/sprayer/refill?{Refill}";
         var version = Version(await _app.Get(page));
         Assert.Equal(HttpStatusCode.Found, (await _app.Post(page, [version, ("tank", "3"), ("tank.unit", "gal")])).Status);
         Assert.Equal(HttpStatusCode.Conflict, (await _app.Post(page, [version, ("tank", "5"), ("tank.unit", "gal")])).Status);
@@ -92,7 +92,7 @@ public sealed class SprayerTests : IDisposable
     [Fact]
     public async Task The_tank_shows_cautions_first_then_doses_order_and_rinse()
     {
-        var words = App.Words(await _app.Get(await Lawn() + "/tank"));
+        var words = App.Words(await _app.Get(DemoLawns.Mill + "/tank"));
         Assert.True(words.IndexOf("The label is the law", StringComparison.Ordinal) < words.IndexOf("mesotrione : ", StringComparison.Ordinal), "cautions stand first");
         Assert.Matches("mesotrione : [0-9.]+ mL \\([0-9.]+ fl oz\\) in a 10*0 mL", words);
         Assert.Contains("Half the water, agitating Mesotrione (suspension) The rest of the water", words, StringComparison.Ordinal);
@@ -103,7 +103,7 @@ public sealed class SprayerTests : IDisposable
     [Fact]
     public async Task A_sprayer_of_the_moment_changes_the_page_only()
     {
-        var lawn = await Lawn();
+        var lawn = DemoLawns.Mill;
         var words = App.Words(await _app.Get(lawn + "/tank?carrier=2&carrier.unit=galM&tank=2&tank.unit=gal"));
         Assert.Contains("Tank 4 of 4", words, StringComparison.Ordinal);
         Assert.Contains("One tank does it", App.Words(await _app.Get(lawn + "/tank")), StringComparison.Ordinal);
@@ -118,7 +118,7 @@ public sealed class SprayerTests : IDisposable
     [InlineData("formulation", "df", "Dry product is weighed")]
     public async Task What_the_label_forbids_is_refused_by_name(string field, string value, string rule)
     {
-        var lawn = await Lawn();
+        var lawn = DemoLawns.Mill;
         var leaf = lawn + "/notes/pre-emergent";
         var saved = await _app.Post(leaf, [.. FormFields.Of(await _app.Get(leaf)).Where(f => f.Name != field), (field, value)]);
         Assert.True(saved.Status == HttpStatusCode.Found, App.Words(saved.Body));
@@ -133,11 +133,11 @@ public sealed class SprayerTests : IDisposable
     [Fact]
     public async Task The_pace_is_steps_and_seconds_without_script()
     {
-        var page = await _app.Get(await Lawn() + "/sprayer/pace?speed=3&speed.unit=mph&course=88&course.unit=ft&steps=40");
+        var page = await _app.Get(DemoLawns.Mill + "/sprayer/pace?speed=3&speed.unit=mph&course=88&course.unit=ft&steps=40");
         var words = App.Words(page);
         Assert.Contains("Take 120 steps a minute. 88 ft then take 20 s.", words, StringComparison.Ordinal);
         Assert.Contains("data-steps=\"120\"", page, StringComparison.Ordinal);
-        Assert.Contains("most people walk evenly", App.Words(await _app.Get(await Lawn() + "/sprayer/pace?speed=5&speed.unit=mph")), StringComparison.Ordinal);
+        Assert.Contains("most people walk evenly", App.Words(await _app.Get(DemoLawns.Mill + "/sprayer/pace?speed=5&speed.unit=mph")), StringComparison.Ordinal);
     }
 
     [Theory]
@@ -158,6 +158,4 @@ public sealed class SprayerTests : IDisposable
     public void Dispose() => _app.Dispose();
 
     private static (string Name, string Value) Version(string page) => ("version", Regex.Match(page, "name=\"version\" value=\"([0-9]+)\"").Groups[1].Value);
-
-    private async Task<string> Lawn() => Regex.Match(await _app.Get("/"), "href=\"(/lawns/mill-lane[^\"]*)\"").Groups[1].Value;
 }

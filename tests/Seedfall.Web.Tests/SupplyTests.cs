@@ -87,7 +87,7 @@ public sealed class SupplyTests : IDisposable
     public async Task Prices_per_cubic_meter_come_back_as_they_were_typed()
     {
         var lawn = await _app.TakeOn();
-        await _app.Post("/units", [("system", "metric"), ("back", "/")], "/");
+        await _app.Post("/units", [("system", "metric"), ("back", "/")], "/weather");
         await Save(lawn + "/notes/meter", ("priceper", "m3"), ("upto1", "15"), ("upto1.unit", "m3"), ("stepprice1", "1.27"), ("stepprice2", "2.4"));
         var page = await _app.Get(lawn + "/notes/meter");
         Assert.Contains("name=\"stepprice1\" value=\"1.27\"", page, StringComparison.Ordinal);

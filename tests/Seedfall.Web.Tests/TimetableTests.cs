@@ -11,7 +11,7 @@ public sealed class TimetableTests : IDisposable
     [Fact]
     public async Task Runs_that_fit_are_listed_with_their_starts()
     {
-        var page = await _app.Get(await Lawn("mill") + "/timetable");
+        var page = await _app.Get(DemoLawns.Mill + "/timetable");
         var words = App.Words(page);
         Assert.Contains("Every run has its place", words, StringComparison.Ordinal);
         Assert.Contains("Front rotors", words, StringComparison.Ordinal);
@@ -22,7 +22,7 @@ public sealed class TimetableTests : IDisposable
     [Fact]
     public async Task What_cannot_be_says_what_binds_and_what_would_do()
     {
-        var words = App.Words(await _app.Get(await Lawn("quarry") + "/timetable"));
+        var words = App.Words(await _app.Get(DemoLawns.Quarry + "/timetable"));
         Assert.Contains("It cannot be", words, StringComparison.Ordinal);
         Assert.Contains("would be enough", words, StringComparison.Ordinal);
     }
@@ -36,6 +36,4 @@ public sealed class TimetableTests : IDisposable
     }
 
     public void Dispose() => _app.Dispose();
-
-    private async Task<string> Lawn(string start) => Regex.Match(await _app.Get("/"), $"href=\"(/lawns/{start}[a-z0-9-]*)\"").Groups[1].Value;
 }

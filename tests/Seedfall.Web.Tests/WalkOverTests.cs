@@ -175,7 +175,7 @@ public sealed class WalkOverTests : IDisposable
         var before = await _app.Get(lawn + "/lawn.json");
         foreach (var system in (string[])["us", "metric"])
         {
-            await _app.Post("/units", [("system", system), ("back", "/")], "/");
+            await _app.Post("/units", [("system", system), ("back", "/")], "/weather");
             foreach (var step in (string[])["arrive", "from-afar", "quadrats/1", "tug", "lift", "push", "thatch", "moisture", "up-close", "weeds"])
             {
                 var answer = await _app.Post($"{walk}/{step}", [.. FormFields.Of(await _app.Get($"{walk}/{step}"))]);

@@ -12,7 +12,7 @@ public sealed class WaterTests : IDisposable
     [Fact]
     public async Task Before_seed_is_down_it_says_so_and_there_is_nothing_to_take_away()
     {
-        var lawn = await First();
+        var lawn = DemoLawns.Mill;
         var words = App.Words(await _app.Get(lawn + "/water"));
         Assert.Contains("Seed is not down here yet", words, StringComparison.Ordinal);
         Assert.Contains("The plan has seed-down on", words, StringComparison.Ordinal);
@@ -54,7 +54,7 @@ public sealed class WaterTests : IDisposable
     [Fact]
     public async Task A_patch_that_is_not_seeded_waits_while_the_others_are_watered()
     {
-        var lawn = await First();
+        var lawn = DemoLawns.Mill;
         await Write(lawn, "seeded", "2026-08-04", "10:00", ("patch", "front"));
         await Sprinkled(lawn);
         var words = App.Words(await _app.Get(lawn + "/water"));
@@ -152,7 +152,7 @@ public sealed class WaterTests : IDisposable
     /// <summary>The demo's first lawn with seed down ten days ago on all of it.</summary>
     private async Task<string> Seeded()
     {
-        var lawn = await First();
+        var lawn = DemoLawns.Mill;
         await Write(lawn, "seeded", "2026-08-04", "10:00");
         return lawn;
     }
@@ -166,6 +166,4 @@ public sealed class WaterTests : IDisposable
         var answer = await _app.Post($"{lawn}/log/write/{kind}", [("day", day), ("hour", hour), .. patch, .. fields]);
         Assert.True(answer.Status == HttpStatusCode.Found, App.Words(answer.Body));
     }
-
-    private async Task<string> First() => Regex.Match(await _app.Get("/"), "href=\"(/lawns/mill[a-z0-9-]*)\"").Groups[1].Value;
 }
