@@ -1,3 +1,4 @@
+using System.Text.Json;
 using System.Text.RegularExpressions;
 using Microsoft.Playwright;
 
@@ -34,6 +35,26 @@ public sealed class DayApp : IAsyncLifetime
         await window.Page.Locator("form.leaf button.go").ClickAsync();
         await Assertions.Expect(window.Page).ToHaveURLAsync(new Regex("/photos/[0-9a-f-]{36}$"), Patient);
         Spot = window.Page.Url.Split('/')[^1];
+    }
+
+    /// <summary>A lawn whose clock goes by the phone's day, in Chicago's zone, not the demo's.</summary>
+    public async Task<string> Clocked(string name)
+    {
+        var file = File.ReadAllText(Path.Combine(Checkout.Root, "data", "demo", "mill-lane-corner.json")).Replace("Mill Lane corner lawn, Tansy Ford (invented)", name, StringComparison.Ordinal).Replace("mill-lane-corner", name.ToLowerInvariant().Replace(' ', '-'), StringComparison.Ordinal);
+        await using var window = await Window.Open(App, "desk");
+        await window.Go("/lawns/from-file");
+        await window.Page.Locator("input[type=file]").SetInputFilesAsync(new FilePayload { Name = "clock-lawn.json", MimeType = "application/json", Buffer = global::System.Text.Encoding.UTF8.GetBytes(file) });
+        await window.Page.Locator("form button.go").ClickAsync();
+        await Assertions.Expect(window.Page).ToHaveURLAsync(new Regex("/lawns/" + name.ToLowerInvariant().Replace(' ', '-')), Patient);
+        return "/lawns/" + new Uri(window.Page.Url).Segments[2].TrimEnd('/');
+    }
+
+    /// <summary>What the server's log of a lawn holds.</summary>
+    public async Task<IReadOnlyList<JsonElement>> Entries(string lawn)
+    {
+        using var client = new HttpClient { BaseAddress = new Uri(App.Address) };
+        using var log = JsonDocument.Parse(await client.GetStringAsync(lawn + "/log/log.json"));
+        return [.. log.RootElement.GetProperty("entries").EnumerateArray().Select(e => e.Clone())];
     }
 
     public ValueTask DisposeAsync() => App.DisposeAsync();

@@ -1,5 +1,4 @@
 using System.Text.Json;
-using System.Text.RegularExpressions;
 using Microsoft.Playwright;
 using Seedfall.Web.Tests.Photos;
 
@@ -16,7 +15,7 @@ public sealed class DayOfflineTests(DayApp day)
         await phone.Sheet(DayApp.Mill + "/day");
         await phone.Page.GetByRole(AriaRole.Button, new() { Name = "Keep on this phone" }).ClickAsync();
         await Assertions.Expect(phone.Page.Locator("#kept")).ToContainTextAsync("Kept on this phone: Fri, Aug 14, Sat, Aug 15");
-        var before = (await Entries(DayApp.Mill)).Select(Id).ToHashSet();
+        var before = (await day.Entries(DayApp.Mill)).Select(Id).ToHashSet();
 
         await phone.Signal(there: false);
         await phone.Sheet(DayApp.Mill + "/day/2026-08-14");
@@ -54,7 +53,7 @@ public sealed class DayOfflineTests(DayApp day)
         await Assertions.Expect(phone.Sign).ToContainTextAsync("All sent", new() { Timeout = 60_000 });
 
         // One more than was written down: what the picture measured.
-        var all = await Entries(DayApp.Mill);
+        var all = await day.Entries(DayApp.Mill);
         var entries = all.Where(e => !before.Contains(Id(e))).ToList();
         Assert.Equal(written + 1, entries.Count);
         Assert.Equal(all.Count, all.Select(Id).Distinct().Count());
@@ -80,13 +79,13 @@ public sealed class DayOfflineTests(DayApp day)
             """,
             DayApp.Mill);
         Assert.Equal("", again);
-        Assert.Equal(all.Count, (await Entries(DayApp.Mill)).Count);
+        Assert.Equal(all.Count, (await day.Entries(DayApp.Mill)).Count);
     }
 
     [Fact]
     public async Task Two_phones_on_one_lawn_both_arrive_and_what_is_at_odds_is_shown()
     {
-        var before = (await Entries(DayApp.Mill)).Select(Id).ToHashSet();
+        var before = (await day.Entries(DayApp.Mill)).Select(Id).ToHashSet();
         await using var first = await Phone.Open(day.App);
         await using var second = await Phone.Open(day.App);
         foreach (var (phone, when) in new[] { (first, "2026-08-13T16:00"), (second, "2026-08-14T09:00") })
@@ -104,7 +103,7 @@ public sealed class DayOfflineTests(DayApp day)
         await Assertions.Expect(second.Sign).ToContainTextAsync("All sent");
         await first.Signal(there: true);
         await Assertions.Expect(first.Sign).ToContainTextAsync("All sent");
-        Assert.Equal(2, (await Entries(DayApp.Mill)).Count(e => !before.Contains(Id(e)) && e.GetProperty("what").TryGetProperty("seededDown", out _)));
+        Assert.Equal(2, (await day.Entries(DayApp.Mill)).Count(e => !before.Contains(Id(e)) && e.GetProperty("what").TryGetProperty("seededDown", out _)));
         await second.Sheet(DayApp.Mill + "/day/2026-08-14");
         await Assertions.Expect(second.Page.Locator(".conflicts")).ToContainTextAsync("Seed down is written for Aug 13 and Aug 14");
     }
@@ -126,7 +125,7 @@ public sealed class DayOfflineTests(DayApp day)
         await form.Locator("button.go").ClickAsync();
         await Assertions.Expect(form.Locator(".mine li").First).ToContainTextAsync(": sent");
         await Assertions.Expect(phone.Sign).ToContainTextAsync("All sent");
-        Assert.Single(await Entries(DayApp.Mill), e => e.GetProperty("what").TryGetProperty("watered", out var w) && w.GetProperty("time").GetString() == "9 min");
+        Assert.Single(await day.Entries(DayApp.Mill), e => e.GetProperty("what").TryGetProperty("watered", out var w) && w.GetProperty("time").GetString() == "9 min");
     }
 
     [Fact]
@@ -141,7 +140,7 @@ public sealed class DayOfflineTests(DayApp day)
         await form.Locator("input[name=text]").FillAsync("from a private window");
         await form.Locator("button.go").ClickAsync();
         await Assertions.Expect(form.Locator(".mine li").First).ToContainTextAsync(": sent");
-        Assert.Single(await Entries(DayApp.Quarry), e => e.ToString().Contains("from a private window", StringComparison.Ordinal));
+        Assert.Single(await day.Entries(DayApp.Quarry), e => e.ToString().Contains("from a private window", StringComparison.Ordinal));
     }
 
     [Fact]
@@ -190,7 +189,7 @@ public sealed class DayOfflineTests(DayApp day)
     [Fact]
     public async Task The_hour_that_comes_twice_is_told_apart()
     {
-        var lawn = await Chicago();
+        var lawn = await day.Clocked("Clock lawn");
         var today = DateTime.UtcNow.Date;
         var night = new[] { today.Year, today.Year - 1 }.Select(FirstSundayOfNovember).First(d => d < today.AddDays(-1));
         await using var phone = await Phone.Open(day.App);
@@ -201,7 +200,7 @@ public sealed class DayOfflineTests(DayApp day)
             await Free(phone, note);
         }
 
-        var entries = await Entries(lawn);
+        var entries = await day.Entries(lawn);
         Assert.Equal(["before", "after"], entries.Select(e => e.GetProperty("what").GetProperty("note").GetProperty("text").GetString()));
         Assert.Equal(
             [FormattableString.Invariant($"{night:yyyy-MM-dd}T01:30:00-05:00"), FormattableString.Invariant($"{night:yyyy-MM-dd}T01:30:00-06:00")],
@@ -272,24 +271,5 @@ public sealed class DayOfflineTests(DayApp day)
     {
         await form.EvaluateAsync("f => location.hash = f.closest('section').id");
         await Assertions.Expect(form).ToBeVisibleAsync();
-    }
-
-    /// <summary>A lawn whose clock goes by the phone's day, not the demo's.</summary>
-    private async Task<string> Chicago()
-    {
-        var file = File.ReadAllText(Path.Combine(Checkout.Root, "data", "demo", "mill-lane-corner.json")).Replace("Mill Lane corner lawn, Tansy Ford (invented)", "Clock lawn", StringComparison.Ordinal).Replace("mill-lane-corner", "clock-lawn", StringComparison.Ordinal);
-        await using var window = await Window.Open(day.App, "desk");
-        await window.Go("/lawns/from-file");
-        await window.Page.Locator("input[type=file]").SetInputFilesAsync(new FilePayload { Name = "clock-lawn.json", MimeType = "application/json", Buffer = global::System.Text.Encoding.UTF8.GetBytes(file) });
-        await window.Page.Locator("form button.go").ClickAsync();
-        await Assertions.Expect(window.Page).ToHaveURLAsync(new Regex("/lawns/clock-lawn"), new() { Timeout = 120_000 });
-        return "/lawns/" + new Uri(window.Page.Url).Segments[2].TrimEnd('/');
-    }
-
-    private async Task<IReadOnlyList<JsonElement>> Entries(string lawn)
-    {
-        using var client = new HttpClient { BaseAddress = new Uri(day.App.Address) };
-        using var log = JsonDocument.Parse(await client.GetStringAsync(lawn + "/log/log.json"));
-        return [.. log.RootElement.GetProperty("entries").EnumerateArray().Select(e => e.Clone())];
     }
 }

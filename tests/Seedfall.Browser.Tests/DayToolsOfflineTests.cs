@@ -10,7 +10,7 @@ public sealed class DayToolsOfflineTests(DayApp day)
     public async Task Without_a_signal_the_spray_step_leads_to_the_verdict_on_the_spot()
     {
         await using var phone = await Phone.Open(day.App);
-        await Keep(phone);
+        await phone.Keep(DayApp.Mill + "/day/2026-08-14");
         await phone.Signal(there: false);
         await phone.Page.Clock.SetFixedTimeAsync(new DateTime(2026, 8, 14, 17, 0, 0, DateTimeKind.Utc));
         await phone.Sheet(DayApp.Mill + "/day/2026-08-14#do-spray-pre-emergent");
@@ -26,14 +26,14 @@ public sealed class DayToolsOfflineTests(DayApp day)
         await wind.FillAsync("4");
         await Assertions.Expect(verdict).ToContainTextAsync("Go");
         await Assertions.Expect(verdict).Not.ToContainTextAsync("Wind");
-        await Look(phone, "kept-spray-now");
+        await phone.Look("kept-spray-now");
     }
 
     [Fact]
     public async Task Pace_tank_and_spreader_read_without_a_signal_and_say_what_needs_one()
     {
         await using var phone = await Phone.Open(day.App);
-        await Keep(phone);
+        await phone.Keep(DayApp.Mill + "/day/2026-08-14");
         await phone.Signal(there: false);
         foreach (var (path, title) in new[] { ("/sprayer/pace", "Walk a steady pace"), ("/tank", "Mix the tank"), ("/spreader", "Mill Lane corner lawn") })
         {
@@ -47,7 +47,7 @@ public sealed class DayToolsOfflineTests(DayApp day)
             }
 
             Assert.Equal("", await phone.Page.EvaluateAsync<string>("() => [...document.styleSheets].filter(s => { try { return s.cssRules.length === 0; } catch { return true; } }).map(s => s.href).join(' ')"));
-            await Look(phone, "kept" + path.Replace('/', '-'));
+            await phone.Look("kept" + path.Replace('/', '-'));
         }
 
         await phone.Page.GotoAsync(DayApp.Mill + "/sprayer/pace");
@@ -73,7 +73,7 @@ public sealed class DayToolsOfflineTests(DayApp day)
     public async Task Kept_pages_go_with_the_sheets_after_seven_days_and_when_forgotten()
     {
         await using var phone = await Phone.Open(day.App);
-        await Keep(phone);
+        await phone.Keep(DayApp.Mill + "/day/2026-08-14");
         await phone.Page.EvaluateAsync(
             """
             async path => {
@@ -96,22 +96,5 @@ public sealed class DayToolsOfflineTests(DayApp day)
         await phone.Page.GetByRole(AriaRole.Button, new() { Name = "Forget on this phone" }).ClickAsync();
         await Assertions.Expect(phone.Page.Locator("#kept-none")).ToBeVisibleAsync();
         Assert.Equal(0, await phone.Page.EvaluateAsync<int>("async () => (await caches.keys()).length"));
-    }
-
-    private static async Task Keep(Phone phone)
-    {
-        await phone.Sheet(DayApp.Mill + "/day/2026-08-14");
-        await phone.Page.GetByRole(AriaRole.Button, new() { Name = "Keep on this phone" }).ClickAsync();
-        await Assertions.Expect(phone.Page.Locator("#kept")).ToContainTextAsync("Kept on this phone", new() { Timeout = 60_000 });
-    }
-
-    /// <summary>Leaves a picture where pictures are asked for, and holds the page to the phone's width.</summary>
-    private static async Task Look(Phone phone, string name)
-    {
-        Assert.True(await phone.Page.EvaluateAsync<bool>("() => document.documentElement.scrollWidth <= innerWidth"), $"{name} is wider than the phone");
-        if (Environment.GetEnvironmentVariable("SEEDFALL_PICTURES") is { Length: > 0 } folder)
-        {
-            await phone.Page.ScreenshotAsync(new() { Path = Path.Combine(folder, name + ".png"), FullPage = true });
-        }
     }
 }

@@ -1,11 +1,13 @@
 // The forms at a step's end: what is written becomes a log entry in the outbox, once, however often the button is tapped.
 
 import { fromWall, lawnNow, lawnToday, newId, type SheetFacts } from "./day-clock.js";
-import { isFull, type Entry, type Item, type Shelf } from "./day-store.js";
+import { NO_ROOM, isFull, type Entry, type Item, type Shelf } from "./day-store.js";
 
 type Tree = { [key: string]: unknown };
 
 export interface Draft { id: string; values: Record<string, string> }
+
+const LOOSE = "The phone's storage is full: what you type here is lost when this page closes.";
 
 export class Mistake extends Error {
   constructor(readonly field: HTMLElement, message: string) { super(message); }
@@ -133,7 +135,10 @@ export class Forms {
 
   private async keepDraft(form: HTMLFormElement): Promise<void> {
     form.dataset.id ??= newId();
-    await this.shelf.mark(this.key(form), JSON.stringify({ id: form.dataset.id, values: values(form) } satisfies Draft));
+    const kept = await this.shelf.mark(this.key(form), JSON.stringify({ id: form.dataset.id, values: values(form) } satisfies Draft));
+    const said = form.querySelector<HTMLElement>(".problem");
+    if (!kept && said?.hidden) this.say(form, LOOSE);
+    else if (kept && said?.textContent === LOOSE) this.say(form, "");
   }
 
   private async write(form: HTMLFormElement): Promise<void> {
@@ -155,7 +160,7 @@ export class Forms {
     } catch (error) {
       if (error instanceof Mistake) error.field.focus();
       this.say(form, error instanceof Mistake ? error.message
-        : isFull(error) ? "The phone's storage is full: this is not kept. Make room (pictures waiting below can be saved as files), then tap again; what you typed stays here."
+        : isFull(error) ? `The phone's storage is full: this is not kept, nor sent. ${NO_ROOM}, then tap again. What you typed stays while this page is open.`
         : "This could not be kept on the phone. What you typed stays here: tap again.");
     } finally {
       delete form.dataset.busy;

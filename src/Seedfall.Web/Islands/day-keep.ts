@@ -6,6 +6,7 @@ import type { Shelf } from "./day-store.js";
 export interface Kept { path: string; lawn: string; name: string; date: string; until: number }
 
 const CHOSEN = "keep/";
+const NOT_ALL = "The phone's storage is full: not all of it could be kept. Make room and try again.";
 
 const nextDay = (iso: string): string => new Date(Date.parse(`${iso}T00:00:00Z`) + 86_400_000).toISOString().slice(0, 10);
 
@@ -24,27 +25,32 @@ export class Keep {
     }
     if (chosen.size === 0 && !(await navigator.serviceWorker.getRegistration("/"))) return;
     await this.worker();
-    if (this.sheet && chosen.has(this.sheet.lawn)) await this.keep();
+    const full = this.sheet !== null && chosen.has(this.sheet.lawn) && await this.keep();
     await this.show();
+    if (full) this.add(NOT_ALL);
   }
 
   private async choose(): Promise<void> {
     if (!this.sheet) return;
-    await this.shelf.mark(CHOSEN + this.sheet.lawn, this.sheet.name);
+    const noted = await this.shelf.mark(CHOSEN + this.sheet.lawn, this.sheet.name);
     const lasting = await navigator.storage?.persist?.() ?? false;
-    await this.worker();
-    await this.keep();
+    if (!(await this.worker())) {
+      this.say("This sheet could not be kept: the phone's storage is full, or the signal went. Make room and try again.");
+      return;
+    }
+    const full = await this.keep();
     await this.show();
-    const said = document.getElementById("kept");
-    if (said && !lasting) said.textContent += " The browser may clear it when the phone runs short of room.";
+    if (full || !noted) this.add(NOT_ALL);
+    else if (!lasting) this.add("The browser may clear it when the phone runs short of room.");
   }
 
-  /** Today and tomorrow by the lawn's clock, and the sheet that is open. */
-  private async keep(): Promise<void> {
-    if (!this.sheet) return;
+  /** Today and tomorrow by the lawn's clock, and the sheet that is open. True where there was no room for all of it. */
+  private async keep(): Promise<boolean> {
+    if (!this.sheet) return false;
     const today = lawnToday(this.sheet);
     const dates = [...new Set([today, nextDay(today), this.sheet.date])];
-    await ask({ kind: "keep", lawn: this.sheet.lawn, name: this.sheet.name, still: this.sheet.still, dates });
+    const heard = await ask<{ full: boolean }>({ kind: "keep", lawn: this.sheet.lawn, name: this.sheet.name, still: this.sheet.still, dates });
+    return heard?.full ?? false;
   }
 
   private async show(): Promise<void> {
@@ -66,14 +72,18 @@ export class Keep {
     if (room && quota !== undefined && usage !== undefined) room.textContent = `This browser uses ${mb(usage)} here of ${mb(quota)} it may.`;
   }
 
-  private async worker(): Promise<void> {
+  /** False where it could not be set up. */
+  private async worker(): Promise<boolean> {
     const registration = await navigator.serviceWorker.register("/sw.js", { updateViaCache: "none" });
     const fresh = (): void => {
       if (registration.waiting && navigator.serviceWorker.controller) this.offer(registration);
     };
     registration.addEventListener("updatefound", () => registration.installing?.addEventListener("statechange", fresh));
     fresh();
-    await navigator.serviceWorker.ready;
+    if (registration.active) return true;
+    const coming = registration.installing;
+    const failed = new Promise<boolean>((done) => coming?.addEventListener("statechange", () => { if (coming.state === "redundant") done(false); }));
+    return Promise.race([navigator.serviceWorker.ready.then(() => true), failed]);
   }
 
   /** Only on a tap: a sheet must not change under wet hands. */
@@ -102,6 +112,11 @@ export class Keep {
     for (const name of "caches" in window ? await caches.keys() : []) if (name.startsWith("seedfall-")) await caches.delete(name);
     await this.shelf.wipe();
     location.assign("/day");
+  }
+
+  private add(words: string): void {
+    const said = document.getElementById("kept");
+    if (said) said.textContent += ` ${words}`;
   }
 
   private say(words: string): void {

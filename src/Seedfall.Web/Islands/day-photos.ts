@@ -1,7 +1,8 @@
 // Pictures from the spots: made smaller, kept on the phone, sent when there is a signal.
 
 import { lawnNow, newId, type SheetFacts } from "./day-clock.js";
-import { isFull, type Shelf } from "./day-store.js";
+import { NO_ROOM, isFull, type Item, type Shelf } from "./day-store.js";
+import { download } from "./day-waiting.js";
 
 /** The server keeps no more pixels than this along the longer side. */
 const LONG_SIDE = 2000;
@@ -17,27 +18,65 @@ export class Photos {
   }
 
   private async take(input: HTMLInputElement): Promise<void> {
-    const said = input.parentElement?.querySelector<HTMLElement>(".mine");
     const file = input.files?.[0];
     if (!file || input.dataset.busy !== undefined) return;
     input.dataset.busy = "";
     try {
       const blob = await smaller(file);
-      if (await short(blob.size)) throw new DOMException("little room", "QuotaExceededError");
       const now = lawnNow(this.sheet);
-      await this.shelf.put({
+      await this.keep(input, {
         id: newId(), lawnId: this.sheet.lawn, lawnName: this.sheet.name, kind: "photo",
         payload: { spot: input.dataset.spot as string, taken: now.slice(0, 10), name: input.dataset.name ?? "", type: blob.type || "image/jpeg" },
         blob, capturedAt: now, appVersion: this.sheet.version, state: "waiting", why: [], sealed: false,
         label: `Picture: ${input.dataset.name}, ${now.slice(11, 16)}`, page: location.pathname, record: `spot/${input.dataset.spot}`, values: {},
-      });
-      input.value = "";
-      this.written();
-    } catch (error) {
-      if (said) said.textContent = isFull(error) ? "The phone's storage is nearly full: the picture is not kept here. Entries go first. Keep it in the camera's own album and send it later." : "The picture could not be read. Take it again.";
+      }, blob);
+    } catch {
+      const said = input.parentElement?.querySelector<HTMLElement>(".mine");
+      if (said) said.textContent = "The picture could not be read. Take it again.";
     } finally {
       delete input.dataset.busy;
     }
+  }
+
+  /** The same picture under the same id, however often it is tried. */
+  private async keep(input: HTMLInputElement, item: Item, blob: Blob): Promise<void> {
+    const box = document.getElementById(`unkept-${item.id}`);
+    try {
+      if (await short(blob.size)) throw new DOMException("little room", "QuotaExceededError");
+      await this.shelf.put(item);
+      box?.remove();
+      input.value = "";
+      this.written();
+    } catch (error) {
+      const words = isFull(error)
+        ? `The phone's storage is nearly full: this picture is not kept, nor sent. ${NO_ROOM} and try again, or save it.`
+        : "This picture could not be kept on the phone. Try again, or save it.";
+      const problem = box?.querySelector(".problem");
+      if (problem) problem.textContent = words;
+      else input.after(this.unkept(input, item, blob, words));
+    }
+  }
+
+  /** A picture that found no room: it is held as long as the page is open, and says so. */
+  private unkept(input: HTMLInputElement, item: Item, blob: Blob, words: string): HTMLElement {
+    const box = document.createElement("div");
+    box.id = `unkept-${item.id}`;
+    box.className = "unkept";
+    const problem = Object.assign(document.createElement("p"), { className: "problem", textContent: words });
+    problem.setAttribute("role", "alert");
+    const name = Object.assign(document.createElement("p"), { textContent: `${item.label}. It is lost when this page closes.` });
+    const [again, save] = ["Try to keep it again", "Save the picture"].map((text) => Object.assign(document.createElement("button"), { type: "button", textContent: text })) as [HTMLButtonElement, HTMLButtonElement];
+    again.addEventListener("click", async () => {
+      if (again.disabled) return;
+      again.disabled = true;
+      await this.keep(input, item, blob);
+      again.disabled = false;
+    });
+    save.addEventListener("click", () => download(blob, `${item.capturedAt.slice(0, 10)}-${item.id}.jpg`));
+    const buttons = Object.assign(document.createElement("p"), { className: "mend" });
+    buttons.append(again, save);
+    box.append(problem, name, buttons);
+    return box;
   }
 }
 

@@ -66,7 +66,7 @@ async function seal(shelf: Shelf, item: Item, ahead: number): Promise<void> {
     entry.remark = entry.remark ? `${entry.remark} (${words})` : words;
   }
   item.sealed = true;
-  await shelf.put(item);
+  await shelf.change(item);
 }
 
 async function entries(shelf: Shelf, batch: Item[]): Promise<boolean> {
@@ -115,10 +115,13 @@ async function json<T>(answer: Response): Promise<T | null> {
 }
 
 async function arrived(shelf: Shelf, item: Item): Promise<void> {
-  await shelf.mark(`sent/${item.page}/${item.record}/${item.id}`, JSON.stringify({ label: item.label, at: item.capturedAt }));
+  const note = (): Promise<boolean> => shelf.mark(`sent/${item.page}/${item.record}/${item.id}`, JSON.stringify({ label: item.label, at: item.capturedAt }));
+  const noted = await note();
   await shelf.drop(item.id);
+  // Where storage is full, what left makes room for the note.
+  if (!noted) await note();
 }
 
 async function park(shelf: Shelf, item: Item, why: string[]): Promise<void> {
-  await shelf.put({ ...item, state: "parked", why });
+  await shelf.change({ ...item, state: "parked", why });
 }

@@ -9,6 +9,7 @@ export class Waiting implements Heard {
     document.getElementById("save-queue")?.addEventListener("click", () => void this.save());
     const lasting = document.getElementById("lasting");
     if (lasting) lasting.hidden = shelf.lasting;
+    shelf.told = () => void this.show();
     window.addEventListener("online", () => void this.go());
     window.addEventListener("offline", () => void this.show());
     document.addEventListener("visibilitychange", () => { if (document.visibilityState === "visible") void this.go(); });
@@ -47,9 +48,12 @@ export class Waiting implements Heard {
       waiting > 0 ? `${waiting} waiting to send` : "",
       parked > 0 ? `${parked} refused: look` : "",
     ].filter(Boolean).join(", ") || "All sent";
-    link.textContent = `${navigator.onLine ? "" : "No signal. "}${words}${this.shelf.lasting ? "" : ". Nothing is kept"}`;
+    const { lasting, full } = this.shelf;
+    link.textContent = `${navigator.onLine ? "" : "No signal. "}${words}${lasting ? "" : ". Nothing is kept"}${full ? ". Storage full" : ""}`;
+    const noRoom = document.getElementById("no-room");
+    if (noRoom) noRoom.hidden = !full;
     link.closest(".bar")?.classList.toggle("parked", parked > 0);
-    link.closest(".bar")?.classList.toggle("waits", waiting > 0);
+    link.closest(".bar")?.classList.toggle("waits", waiting > 0 || full);
   }
 
   private line(item: Item): HTMLLIElement {
@@ -69,7 +73,7 @@ export class Waiting implements Heard {
     buttons.className = "mend";
     if (item.state === "parked") {
       if (item.kind === "entry") buttons.append(this.button("Change it", () => this.mend(item)));
-      buttons.append(this.button("Send again", () => void this.shelf.put({ ...item, state: "waiting", why: [] }).then(() => this.go())));
+      buttons.append(this.button("Send again", () => void this.shelf.change({ ...item, state: "waiting", why: [] }).then(() => this.go())));
     }
     if (item.blob) buttons.append(this.button("Save the picture", () => download(item.blob as Blob, `${item.capturedAt.slice(0, 10)}-${item.id}.jpg`)));
     if (buttons.childElementCount > 0) li.append(buttons);
@@ -128,7 +132,7 @@ export class Waiting implements Heard {
   }
 }
 
-function download(blob: Blob, name: string): void {
+export function download(blob: Blob, name: string): void {
   const link = document.createElement("a");
   link.href = URL.createObjectURL(blob);
   link.download = name;

@@ -26,7 +26,11 @@ const KEPT = "seedfall-kept";
 const HOME = "/day";
 
 /** Pages of a lawn that are worked with on the lawn, kept beside its sheets. */
-const TOOLS = ["spray-window/now", "sprayer/pace", "tank", "spreader"];
+const TOOLS = ["spray-window/now", "spray-window", "sprayer/pace", "tank", "spreader"];
+
+/** Hours kept beside a spray window, of those it leads to: at about 2 kB each on the wire. */
+const MOST_HOURS = 24;
+const AT_ONCE = 6;
 
 self.addEventListener("install", (e) => e.waitUntil(install()));
 self.addEventListener("activate", (e) => e.waitUntil(activate()));
@@ -40,7 +44,7 @@ self.addEventListener("fetch", (e) => {
 
 self.addEventListener("message", (e) => {
   if (e.data.kind === "take-over") e.waitUntil(self.skipWaiting());
-  else if (e.data.kind === "keep") e.waitUntil(keep(e.data).then(() => e.ports[0]?.postMessage(null)));
+  else if (e.data.kind === "keep") e.waitUntil(keep(e.data).then((full) => e.ports[0]?.postMessage({ full })));
   else if (e.data.kind === "list") e.waitUntil(list().then((kept) => e.ports[0]?.postMessage(kept)));
 });
 
@@ -70,7 +74,7 @@ async function file(request: Request): Promise<Response> {
   const held = await caches.match(request);
   if (held) return held;
   const answer = await fetch(request);
-  if (answer.ok) await (await caches.open(NAME)).put(request, answer.clone());
+  if (answer.ok) await (await caches.open(NAME)).put(request, answer.clone()).catch(unkept);
   return answer;
 }
 
@@ -81,7 +85,10 @@ async function page(e: Fetched, url: URL): Promise<Response> {
   if (!held) return network.catch(async () => (await cache.match(HOME)) ?? Response.error());
   const fresh = network.then(async (answer) => {
     if (answer.status >= 500) return held();
-    if (answer.ok && !answer.redirected && url.search === "") await renew(cache, url.pathname, answer.clone());
+    if (answer.ok && !answer.redirected && url.search === "") {
+      const changed = await renew(cache, url.pathname, answer.clone()).catch(unkept);
+      e.waitUntil(hours(cache, url.pathname, changed === true).catch(unkept));
+    }
     else if (answer.status === 404) await cache.delete(url.pathname);
     return answer;
   }, () => held());
@@ -108,31 +115,71 @@ async function heldFor(cache: Cache, path: string): Promise<(() => Promise<Respo
   return async () => (await cache.match(path)) ?? Response.error();
 }
 
-/** A page that is kept is kept as it was seen last. */
-async function renew(cache: Cache, path: string, answer: Response): Promise<void> {
+/** A page that is kept is kept as it was seen last. True where it says something else than before. */
+async function renew(cache: Cache, path: string, answer: Response): Promise<boolean> {
   const old = await cache.match(path);
   const name = old?.headers.get(`${KEPT}-name`);
   if (path === HOME) await cache.put(path, answer);
-  else if (name) await store(cache, path, answer, name, old?.headers.get(`${KEPT}-still`) ?? "");
+  else if (name) return store(cache, path, answer, name, old?.headers.get(`${KEPT}-still`) ?? "");
+  return false;
 }
 
-async function keep(what: { lawn: string; name: string; still: string; dates: string[] }): Promise<void> {
+/** True where there was no room for all of it. */
+async function keep(what: { lawn: string; name: string; still: string; dates: string[] }): Promise<boolean> {
   const cache = await caches.open(NAME);
+  let full = false;
   for (const page of [...what.dates.map((date) => `day/${date}`), ...TOOLS]) {
     const path = `/lawns/${what.lawn}/${page}`;
     try {
       const answer = await fetch(path, { cache: "no-store" });
-      if (answer.ok && !answer.redirected) await store(cache, path, answer, encodeURIComponent(what.name), what.still);
-    } catch {
-      // No signal: what was kept stays as it was.
+      if (answer.ok && !answer.redirected) await hours(cache, path, await store(cache, path, answer, encodeURIComponent(what.name), what.still));
+    } catch (error) {
+      // No signal, or no room: what was kept stays as it was.
+      full ||= isFull(error);
     }
   }
   await expire();
+  return full;
 }
 
-/** A page with the day it was kept, which it can tell, and the stamped files it names. */
-async function store(cache: Cache, path: string, answer: Response, name: string, still: string): Promise<void> {
+/** The hours a kept spray window leads to. They speak of its forecast: where it changed, one that cannot be read again goes. */
+async function hours(cache: Cache, path: string, changed: boolean): Promise<void> {
+  const window = path.endsWith("/spray-window") ? await cache.match(path) : undefined;
+  if (!window) return;
+  const [name, still] = ["name", "still"].map((fact) => window.headers.get(`${KEPT}-${fact}`) ?? "");
+  const led = [...(await window.text()).matchAll(/href="(\/[^"]+\/spray-window\/hour\/[^"]+)"/g)].map((found) => found[1] as string);
+  const wanted = [...new Set(led)].slice(0, MOST_HOURS);
+  const there = (await cache.keys()).map((request) => new URL(request.url).pathname).filter((known) => known.startsWith(`${path}/hour/`));
+  for (const gone of there.filter((known) => !wanted.includes(known))) await cache.delete(gone);
+  const ask = wanted.filter((hour) => changed || !there.includes(hour));
+  let failed: unknown = null;
+  for (let i = 0; i < ask.length; i += AT_ONCE) {
+    await Promise.all(ask.slice(i, i + AT_ONCE).map(async (hour) => {
+      try {
+        const answer = await fetch(hour, { cache: "no-store" });
+        if (!answer.ok || answer.redirected) throw new Error(`${hour}: ${answer.status}`);
+        await store(cache, hour, answer, name ?? "", still ?? "");
+      } catch (error) {
+        failed ??= error;
+        await cache.delete(hour);
+      }
+    }));
+  }
+  if (isFull(failed)) throw failed;
+}
+
+const isFull = (error: unknown): boolean => error instanceof DOMException && error.name === "QuotaExceededError";
+
+/** What finds no room is shown all the same. */
+const unkept = (): undefined => undefined;
+
+/** What a page says, without what differs each time it is asked for. */
+const said = (text: string): string => text.replace(/<input type="hidden"[^>]*>|data-(?:kept|now)="[^"]*"/g, "");
+
+/** A page with the day it was kept, which it can tell, and the stamped files it names. True where it says something else than before. */
+async function store(cache: Cache, path: string, answer: Response, name: string, still: string): Promise<boolean> {
   const text = await answer.text();
+  const old = await (await cache.match(path))?.text();
   const headers = new Headers(answer.headers);
   headers.set(KEPT, String(Date.now()));
   headers.set(`${KEPT}-name`, name);
@@ -141,7 +188,9 @@ async function store(cache: Cache, path: string, answer: Response, name: string,
   for (const [, address] of text.matchAll(/(?:href|src)="(\/[^"]+\?v=[0-9a-f]+)"/g)) {
     if (address && !(await caches.match(address))) await cache.add(address);
   }
-  await cache.put(path, new Response(text.replace("<html", `<html data-kept="${Date.now()}"`), { status: 200, headers }));
+  const kept = text.replace("<html", `<html data-kept="${Date.now()}"`);
+  await cache.put(path, new Response(kept, { status: 200, headers }));
+  return old === undefined || said(old) !== said(kept);
 }
 
 async function list(): Promise<{ path: string; lawn: string; name: string; date: string; until: number; still: string }[]> {

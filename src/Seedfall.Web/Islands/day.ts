@@ -30,6 +30,7 @@ async function start(root: HTMLElement): Promise<void> {
   cuts();
   voice();
   dayGone(sheet);
+  asKept();
   const written = document.querySelectorAll<HTMLFormElement>("form.record");
   await Promise.all([new Steps(shelf).start(), ...[...written].map((form) => forms.start(form))]);
   for (const input of document.querySelectorAll<HTMLInputElement>("input[data-spot]")) photos.start(input);
@@ -54,6 +55,12 @@ async function start(root: HTMLElement): Promise<void> {
     const item = id ? (await shelf.items()).find((i) => i.id === id) : undefined;
     if (item) toForm(item);
   }
+}
+
+/** A sheet that comes from this phone says of when it is, on every step. */
+function asKept(): void {
+  const [at, said] = [Number(document.documentElement.dataset.kept ?? "0"), document.getElementById("as-kept")];
+  if (at > 0 && said) said.textContent = `As kept on ${new Date(at).toLocaleString("en-US", { weekday: "short", month: "short", day: "numeric", hour: "numeric", minute: "2-digit" })}`;
 }
 
 /** On the sheet of a day gone by, the time is that day's unless it is changed; the page says which day it is now. */

@@ -1,6 +1,8 @@
 // On pages that are kept on the phone beside the day sheet: says that what is shown was kept, and which forms need a signal.
 // A kept page's own forms are closed from the start, so that nothing is typed that could not be sent.
 
+import { ages } from "./kept-forecast.js";
+
 const keptAt = Number(document.documentElement.dataset.kept ?? "0");
 const main = document.querySelector("main");
 
@@ -15,7 +17,7 @@ function note(): HTMLElement {
   box.className = "no-signal";
   box.setAttribute("role", "status");
   const when = new Date(keptAt).toLocaleString("en-US", { weekday: "short", month: "short", day: "numeric", hour: "numeric", minute: "2-digit" });
-  box.append(paragraph(`No signal. This page stands as this phone kept it on ${when}.`));
+  box.append(paragraph(`No signal, or no answer in time. This page stands as this phone kept it on ${when}.`));
   if (location.search) box.append(paragraph("Another job, day or figure than the page first opens with needs a signal."));
   const again = document.createElement("button");
   again.type = "button";
@@ -34,7 +36,7 @@ function close(form: HTMLFormElement): void {
   form.inert = true;
   form.hidden = true;
   if (!main?.contains(form)) return;
-  const p = paragraph(form.method === "post" ? "Writing this down needs a signal. Until there is one, write it as a note on the day sheet: it is delivered by itself." : "Working this out for other figures needs a signal.");
+  const p = paragraph(form.dataset.needs ?? (form.method === "post" ? "Writing this down needs a signal. Until there is one, write it as a note on the day sheet: it is delivered by itself." : "Working this out for other figures needs a signal."));
   p.className = "needs-signal";
   form.before(p);
 }
@@ -55,7 +57,9 @@ function guard(form: HTMLFormElement): void {
 if (main) {
   const forms = [...document.forms];
   if (keptAt > 0) {
-    main.prepend(note());
+    const box = note();
+    main.prepend(box);
+    for (const words of ages(keptAt)) box.querySelector("p")?.after(paragraph(words));
     forms.forEach(close);
   } else {
     forms.forEach(guard);

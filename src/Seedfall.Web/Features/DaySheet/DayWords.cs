@@ -14,7 +14,7 @@ internal static class DayWords
         DayTool.Pace => "Walk the pace",
         DayTool.Tank => "Tank mix",
         DayTool.SprayNow => "Judge the wind now",
-        DayTool.SprayWindow => "Hours fit for spraying (needs a signal)",
+        DayTool.SprayWindow => "Hours fit for spraying",
         _ => throw new ArgumentOutOfRangeException(nameof(tool), tool, "is no tool of the day sheet"),
     };
 

@@ -50,6 +50,9 @@ internal static class SprayWords
         return $"{(low == high ? high : $"{low} to {high}")} {Unit(system)}";
     }
 
+    /// <summary>An instant for script to hold against the present.</summary>
+    public static string Iso(DateTimeOffset at) => at.ToString("yyyy-MM-dd'T'HH:mm:sszzz", CultureInfo.InvariantCulture);
+
     /// <summary>The sentence at the top.</summary>
     public static string Lede(SprayView view, UnitSystem system)
     {

@@ -21,6 +21,9 @@ public sealed record SprayView(StoredLawn Stored, SprayOutlook? Outlook, DateTim
 
     public Lawn Lawn => Stored.Lawn;
 
+    /// <summary>When the forecast was made, for script; empty where it does not say, null where there is none.</summary>
+    public string? Issued => Outlook is { } outlook ? outlook.Forecast.Issued is { } issued ? SprayWords.Iso(issued) : "" : null;
+
     public bool Stale => Outlook?.Forecast.Issued is { } issued && (Now - issued).TotalHours > FreshHours;
 }
 
