@@ -17,13 +17,10 @@ public sealed class FlowFitTests
     {
         var spreader = With([.. openings.Zip(rates).Select((r, i) => Run(i + 1, r.First, r.Second))]);
         var fit = FlowFit.Of(spreader, Ahead());
-        foreach (var opening in (double[])[1.5, 3.0, 7.0])
+        (double Opening, double Rate)[] asked = [.. ((double[])[1.5, 3.0, 7.0]).SelectMany(opening => ((double[])[0.3, 1.0, 3.0, 9.0]).Select(rate => (opening, rate)))];
+        foreach (var (summed, (opening, rate)) in Summed(spreader, asked).Zip(asked))
         {
-            foreach (var rate in (double[])[0.3, 1.0, 3.0, 9.0])
-            {
-                var summed = Summed(spreader, opening, Math.Log(Rate(rate).KilogramsPerSquareMeter));
-                Assert.Equal(summed, fit.At(opening).ChanceUpTo(Rate(rate)), 0.003);
-            }
+            Assert.Equal(summed, fit.At(opening).ChanceUpTo(Rate(rate)), 0.003);
         }
     }
 
@@ -45,10 +42,11 @@ public sealed class FlowFitTests
     {
         var spreader = With(Run(1, 1.0, 0.0), Run(2, 3.0, 0.9));
         var fit = FlowFit.Of(spreader, Ahead());
-        foreach (var (opening, rate) in (ValueTuple<double, double>[])[(1.5, 0.2), (2.0, 0.3), (5.0, 3.0), (5.0, 6.0)])
+        (double Opening, double Rate)[] asked = [(1.5, 0.2), (2.0, 0.3), (5.0, 3.0), (5.0, 6.0)];
+        foreach (var (summed, (opening, rate)) in Summed(spreader, asked).Zip(asked))
         {
             // A cut-off normal curve is taken as the normal one with its mean and variance: near, not the same.
-            Assert.Equal(Summed(spreader, opening, Math.Log(Rate(rate).KilogramsPerSquareMeter)), fit.At(opening).ChanceUpTo(Rate(rate)), 0.03);
+            Assert.Equal(summed, fit.At(opening).ChanceUpTo(Rate(rate)), 0.03);
         }
     }
 
@@ -81,44 +79,61 @@ public sealed class FlowFitTests
 
     private static double Noise(SpreaderEntry.Run run) => FlowPriors.RunSd * FlowPriors.RunSd + Math.Pow(FlowPriors.UsualWeighing.Kilograms / run.Used.Kilograms, 2.0);
 
-    /// <summary>P(ln rate up to a limit), all of level, exponent and dead place summed over a grid. Level stands for level, class and lot together.</summary>
-    private static double Summed(KeptSpreader spreader, double opening, double limit)
+    /// <summary>P(rate up to a limit) at each opening asked for, all of level, exponent and dead place summed over a grid. Level stands for level, class and lot together.</summary>
+    private static double[] Summed(KeptSpreader spreader, (double Opening, double Rate)[] asked)
     {
-        const int Levels = 301;
-        const int Slopes = 121;
-        var (all, below) = (0.0, 0.0);
-        var prior = Math.Log(FlowPriors.FullRate.KilogramsPerSquareMeter);
-        var trace = Math.Log(FlowPriors.Trace * FlowPriors.FullRate.KilogramsPerSquareMeter);
+        var (all, below) = (0.0, new double[asked.Length]);
+        double[] limits = [.. asked.Select(a => Math.Log(Rate(a.Rate).KilogramsPerSquareMeter))];
         for (var k = 0; k < FlowPriors.DeadPlaces; k++)
         {
             var dead = Dead(k);
-            var ofDead = Math.Exp(-0.5 * Math.Pow((dead - FlowPriors.DeadPlace) / FlowPriors.DeadPlaceSd, 2.0));
-            for (var i = 0; i < Levels; i++)
+            double[] ahead = [.. asked.Select(a => LogOpen(a.Opening, dead))];
+            foreach (var (level, slope, weight) in Grid(spreader, dead))
             {
-                var z = -5.0 + 10.0 * i / (Levels - 1);
-                for (var j = 0; j < Slopes; j++)
+                all += weight;
+                for (var i = 0; i < asked.Length; i++)
                 {
-                    var y = -4.5 + 9.0 * j / (Slopes - 1);
-                    var (level, slope) = (prior + z * LevelSd, FlowPriors.Exponent + y * FlowPriors.ExponentSd);
-                    var weight = ofDead * Math.Exp(-0.5 * (z * z + y * y));
-                    foreach (var run in spreader.Runs)
-                    {
-                        var place = run.Opening / 10.0;
-                        var foreseen = place > dead ? level + slope * Math.Log((place - dead) / (1.0 - dead)) : double.NegativeInfinity;
-                        weight *= run.Used.Kilograms <= 0.0 ? (place > dead ? NormalDistribution.Cumulative((trace - foreseen) / FlowPriors.RunSd) : 1.0)
-                            : place > dead ? Math.Exp(-0.5 * Math.Pow(Math.Log(run.Rate.KilogramsPerSquareMeter) - foreseen, 2.0) / Noise(run)) / Math.Sqrt(Noise(run) * 2.0 * Math.PI)
-                            : Math.Exp(-20.0);
-                    }
-
-                    all += weight;
-                    var ahead = opening / 10.0;
-                    below += ahead <= dead ? weight : weight * NormalDistribution.Cumulative((limit - level - slope * Math.Log((ahead - dead) / (1.0 - dead))) / FlowPriors.RunSd);
+                    below[i] += double.IsNaN(ahead[i]) ? weight : weight * NormalDistribution.Cumulative((limits[i] - level - (slope * ahead[i])) / FlowPriors.RunSd);
                 }
             }
         }
 
-        return below / all;
+        return [.. below.Select(b => b / all)];
     }
+
+    /// <summary>Level and exponent on a grid, each with prior times likelihood of the runs where the gate begins to flow at a place.</summary>
+    private static IEnumerable<(double Level, double Slope, double Weight)> Grid(KeptSpreader spreader, double dead)
+    {
+        const int Levels = 301;
+        const int Slopes = 121;
+        var ofDead = Math.Exp(-0.5 * Math.Pow((dead - FlowPriors.DeadPlace) / FlowPriors.DeadPlaceSd, 2.0));
+        var prior = Math.Log(FlowPriors.FullRate.KilogramsPerSquareMeter);
+        (SpreaderEntry.Run Run, double LogOpen)[] runs = [.. spreader.Runs.Select(run => (run, LogOpen(run.Opening, dead)))];
+        for (var i = 0; i < Levels; i++)
+        {
+            var z = -5.0 + (10.0 * i / (Levels - 1));
+            for (var j = 0; j < Slopes; j++)
+            {
+                var y = -4.5 + (9.0 * j / (Slopes - 1));
+                var (level, slope) = (prior + (z * LevelSd), FlowPriors.Exponent + (y * FlowPriors.ExponentSd));
+                yield return (level, slope, runs.Aggregate(ofDead * Math.Exp(-0.5 * ((z * z) + (y * y))), (weight, r) => weight * Likelihood(r.Run, level + (slope * r.LogOpen))));
+            }
+        }
+    }
+
+    /// <summary>How likely a run is where a log rate is foreseen; NaN where the gate should still be shut.</summary>
+    private static double Likelihood(SpreaderEntry.Run run, double foreseen)
+    {
+        if (run.Used.Kilograms <= 0.0)
+        {
+            return double.IsNaN(foreseen) ? 1.0 : NormalDistribution.Cumulative((Math.Log(FlowPriors.Trace * FlowPriors.FullRate.KilogramsPerSquareMeter) - foreseen) / FlowPriors.RunSd);
+        }
+
+        return double.IsNaN(foreseen) ? Math.Exp(-20.0) : Math.Exp(-0.5 * Math.Pow(Math.Log(run.Rate.KilogramsPerSquareMeter) - foreseen, 2.0) / Noise(run)) / Math.Sqrt(Noise(run) * 2.0 * Math.PI);
+    }
+
+    /// <summary>ln of the share of the gate that flows; NaN where it is shut.</summary>
+    private static double LogOpen(double opening, double dead) => opening / 10.0 > dead ? Math.Log(((opening / 10.0) - dead) / (1.0 - dead)) : double.NaN;
 
     /// <summary>Predictive mean and standard deviation by the normal equations of two unknowns.</summary>
     private static (double Mean, double Sd) Line(SpreaderEntry.Run[] runs, double dead, double opening)
