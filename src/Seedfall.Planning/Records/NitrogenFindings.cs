@@ -44,7 +44,7 @@ internal static class NitrogenFindings
         var where = patch is null ? "the whole lawn" : lawn.Patches.FirstOrDefault(p => p.Id == patch)?.Name ?? patch;
         return new(
             "record.nitrogen.year", null, LawStanding.Breaks, $"{pack.Name}: nitrogen in one year",
-            $"By the record {Both(pounds)} of nitrogen went on {where} in {year}; {Both(most)} is the most, {FigureText.Both(over)} less than went on.",
+            $"By the record {Both(pounds)} of nitrogen went on {where} in {year}; {Both(most)} is the most, so that {RecordText.Rate(over.Value)} is too much.",
             $"Put on no more nitrogen this year{(leftOut.Count == 0 ? "" : $": leave out {Words.List(leftOut.Select(title => title.ToLowerInvariant()))}")}. The record stays as it is; ask the state\u2019s office what to do.",
             over, pack.Nitrogen.Source, pack.Nitrogen.Sureness);
     }
@@ -82,7 +82,7 @@ internal static class NitrogenFindings
     private static LawFinding TooMuch(RulePack pack, LogEntry.Applied entry, double pounds, double most)
     {
         var over = Over($"record.nitrogen.application.{entry.Id:D}.over", "nitrogen over the most in one application", pounds, most, pack);
-        return Found(pack, entry, LawStanding.Breaks, $"{Both(pounds)} of nitrogen went on in one application; {Both(most)} is the most.") with { Over = over };
+        return Found(pack, entry, LawStanding.Breaks, $"{Both(pounds)} of nitrogen went on in one application; {Both(most)} is the most, so that {RecordText.Rate(over.Value)} is too much.") with { Over = over };
     }
 
     private static LawFinding Found(RulePack pack, LogEntry.Applied entry, LawStanding standing, string statement) => new(
