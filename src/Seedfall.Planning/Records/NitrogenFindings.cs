@@ -45,7 +45,7 @@ internal static class NitrogenFindings
         return new(
             "record.nitrogen.year", null, LawStanding.Breaks, $"{pack.Name}: nitrogen in one year",
             $"By the record {Both(pounds)} of nitrogen went on {where} in {year}; {Both(most)} is the most, so that {RecordText.Rate(over.Value)} is too much.",
-            $"Put on no more nitrogen this year{(leftOut.Count == 0 ? "" : $": leave out {Words.List(leftOut.Select(title => title.ToLowerInvariant()))}")}. The record stays as it is; ask the state\u2019s office what to do.",
+            $"Put on no more nitrogen {(patch is null ? "this year" : $"on {where} this year")}{(leftOut.Count == 0 ? "" : $": leave out {Words.List(leftOut.Select(title => title.ToLowerInvariant()))}")}. The record stays as it is; ask the state\u2019s office what to do.",
             over, pack.Nitrogen.Source, pack.Nitrogen.Sureness);
     }
 
