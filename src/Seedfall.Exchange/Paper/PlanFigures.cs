@@ -30,6 +30,7 @@ public static class PlanFigures
         .. plan.Feed is { } feed ? Feed(feed) : [],
         .. plan.Spray is { } spray ? Spray(spray) : [],
         .. plan.Cover is { } cover ? Cover(cover) : [],
+        .. plan.AgainstLaw.Select(f => f.Over),
         .. plan.Tasks.SelectMany(t => t.Figures),
     ];
 
@@ -71,6 +72,7 @@ public static class PlanFigures
     [
         .. feed.Feedings.SelectMany(f => new[] { f.ProductRate, f.NitrogenRate, f.PhosphateRate, f.PotashRate, f.Product }),
         feed.NitrogenThisSeason,
+        .. feed.Recorded is { } recorded ? recorded.Steps.SelectMany(s => new[] { s.Planned, s.Applied, s.Left }).Append(recorded.PlannedThisSeason).Append(recorded.ThisYear) : [],
         .. Purchase(feed.StarterPurchase),
         .. Purchase(feed.LatePurchase),
     ];

@@ -109,7 +109,8 @@ internal sealed partial class PlanFormats
         var starter = f.Optional("starterPurchase", purchase, x => x.StarterPurchase, "");
         var late = f.Optional("latePurchase", purchase, x => x.LatePurchase, "");
         var advice = f.Required("advice", new ListFormat<Advice>(Advice), x => x.Advice, "");
-        return f.Made(v => new FeedPlan(v.Get(feedings), v.Get(season), v.Get(starter), v.Get(late), v.Get(advice)));
+        var recorded = f.Optional("recorded", RecordedFormat(), x => x.Recorded, "What the record of applications makes of the feedings; absent where none of the season is recorded.");
+        return f.Made(v => new FeedPlan(v.Get(feedings), v.Get(season), v.Get(starter), v.Get(late), v.Get(advice)) { Recorded = v.Get(recorded) });
     }
 
     private RecordFormat<SprayPlan> SprayFormat()

@@ -2,6 +2,7 @@ using Seedfall.Engine.Weather;
 using Seedfall.Engine.Workings;
 using Seedfall.Exchange.Json;
 using Seedfall.Planning.Plan;
+using Seedfall.Planning.Records;
 
 namespace Seedfall.Exchange.Plans;
 
@@ -98,6 +99,7 @@ internal sealed partial class PlanFormats
         var cost = f.Optional("totalCost", Figure, x => x.TotalCost, "Sum of the known costs.");
         var tasks = f.Required("tasks", new ListFormat<PlanTask>(TaskFormat()), x => x.Tasks, "Dated work, in order.");
         var walls = f.Required("walls", new ListFormat<Wall>(WallFormat()), x => x.Walls, "Rules of label or law that stop part of the plan.");
+        var against = f.Optional("againstLaw", new ListFormat<LawFinding>(LawFormat()), x => x.AgainstLaw.Count == 0 ? null : x.AgainstLaw, "Recorded applications that a nitrogen or phosphorus rule is against, or that what is written leaves open; absent for none.");
         var assumptions = f.Required("assumptions", new ListFormat<Assumption>(AssumptionFormat()), x => x.Assumptions, "What was not entered and taken instead.");
         var cautions = f.Required("cautions", new ListFormat<Caution>(CautionFormat()), x => x.Cautions, "");
         var sources = f.Required("sources", new ListFormat<string>(Scalars.AnyText), x => x.Sources, "Weather files and tables the plan rests on.");
@@ -124,6 +126,7 @@ internal sealed partial class PlanFormats
             TotalCost = v.Get(cost),
             Tasks = v.Get(tasks),
             Walls = v.Get(walls),
+            AgainstLaw = v.Get(against) ?? [],
             Assumptions = v.Get(assumptions),
             Cautions = v.Get(cautions),
             Sources = v.Get(sources),

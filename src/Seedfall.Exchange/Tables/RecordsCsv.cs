@@ -44,6 +44,8 @@ public static class RecordsCsv
         ("deviation", (r, csv) => csv.Cell(r.What.Deviation ?? "")),
         ("remark", (r, csv) => csv.Cell(r.Entry.Remark ?? "")),
         ("missing", (r, csv) => csv.Cell(string.Join("; ", r.Missing))),
+        ("against_rules", (r, csv) => csv.Cell(string.Join(" ", r.Law.Where(f => f.Standing is LawStanding.Breaks).Select(f => $"{f.Rule}: {f.Statement}")))),
+        ("not_settled", (r, csv) => csv.Cell(string.Join(" ", r.Law.Where(f => f.Standing is LawStanding.Unsettled).Select(f => $"{f.Rule}: {f.Statement}")))),
         ("record_id", (r, csv) => csv.Cell(r.Entry.Id.ToString("D"))),
         ("corrects_id", (r, csv) => csv.Cell(r.What.Replaces?.ToString("D") ?? "")),
     ];
@@ -79,10 +81,10 @@ public static class RecordsCsv
         {
             var struck = record.State is EntryState.Struck;
             var state = struck ? "struck" : record.Rivals.Count > 0 ? "stands, disputed" : "stands";
-            yield return new(book, record.Entry, record.Place, state, struck ? record.StruckWhy : record.Entry.What.Why, [.. record.Missing.Select(m => m.Name)]);
+            yield return new(book, record.Entry, record.Place, state, struck ? record.StruckWhy : record.Entry.What.Why, [.. record.Missing.Select(m => m.Name)], record.Law);
             foreach (var earlier in record.Earlier.Where(e => written.Add(e.Entry.Id)))
             {
-                yield return new(book, earlier.Entry, record.Place, "corrected", earlier.Why, []);
+                yield return new(book, earlier.Entry, record.Place, "corrected", earlier.Why, [], []);
             }
         }
     }
@@ -102,7 +104,7 @@ public static class RecordsCsv
     private static string Text(DateTimeOffset? at, string format) => at?.ToString(format, CultureInfo.InvariantCulture) ?? "";
 
     /// <summary>One record as it was written.</summary>
-    private sealed record Row(RecordBook Book, LogEntry.Applied Entry, string Place, string State, string? Reason, IReadOnlyList<string> Missing)
+    private sealed record Row(RecordBook Book, LogEntry.Applied Entry, string Place, string State, string? Reason, IReadOnlyList<string> Missing, IReadOnlyList<LawFinding> Law)
     {
         public Application What => Entry.What;
     }

@@ -78,12 +78,19 @@ public sealed record Feeding(
     public required DateOnly Date { get; init; }
 }
 
+/// <summary>The feedings of the season.</summary>
+/// <param name="Feedings">One that is done stays as it was planned; one still to come is what the record leaves of it. Empty only after recorded ones.</param>
+/// <param name="NitrogenThisSeason">What is recorded in the place of what was planned, and what is still planned.</param>
 public sealed record FeedPlan(
     IReadOnlyList<Feeding> Feedings,
     Figure NitrogenThisSeason,
     Purchase? StarterPurchase,
     Purchase? LatePurchase,
-    IReadOnlyList<Advice> Advice);
+    IReadOnlyList<Advice> Advice)
+{
+    /// <summary>What the record makes of the feedings; null where none of this season is recorded.</summary>
+    public RecordedFeeding? Recorded { get; init; }
+}
 
 /// <summary>One tank as it is mixed: full or part.</summary>
 public sealed record TankLoad(int Number, Figure Carrier, IReadOnlyList<Figure> Products);

@@ -2,6 +2,7 @@ using Seedfall.Engine.Weather;
 using Seedfall.Engine.Workings;
 using Seedfall.Planning.Judgment;
 using Seedfall.Planning.Materials;
+using Seedfall.Planning.Records;
 using Seedfall.Planning.Timing;
 using Seedfall.Planning.Water;
 
@@ -78,6 +79,9 @@ public sealed record RecoveryPlan
     public required IReadOnlyList<PlanTask> Tasks { get; init; }
 
     public required IReadOnlyList<Wall> Walls { get; init; }
+
+    /// <summary>Recorded applications of the season's year that a nitrogen or phosphorus rule is against, or that what is written leaves open.</summary>
+    public IReadOnlyList<LawFinding> AgainstLaw { get; init; } = [];
 
     public required IReadOnlyList<Assumption> Assumptions { get; init; }
 

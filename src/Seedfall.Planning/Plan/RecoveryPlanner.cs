@@ -5,8 +5,8 @@ using Seedfall.Planning.Ground;
 using Seedfall.Planning.Judgment;
 using Seedfall.Planning.Judgment.Survey;
 using Seedfall.Planning.Materials;
-using Seedfall.Planning.Plan.Followed;
 using Seedfall.Planning.Plan.Tasks;
+using Seedfall.Planning.Records;
 using Seedfall.Planning.Rules;
 using Seedfall.Planning.Timing;
 using Seedfall.Planning.Water;
@@ -101,7 +101,7 @@ public static class RecoveryPlanner
             return MaterialParts.None;
         }
 
-        var feed = FeedPlanning.Plan(RecordedNitrogen.Into(lawn, log, day), choices, tables, patches, day, late.LateFeed.AsDate());
+        var feed = FeedPlanning.Plan(lawn, choices, tables, patches, day, late.LateFeed.AsDate(), log);
         var spray = SprayPlanning.Plan(lawn, choices, tables, patches, day, log);
         var cover = CoverPlanning.Plan(lawn, patches);
         return new MaterialParts(seed, feed, spray, cover, MaterialList.Lines(lawn, seed.Value, feed.Value, spray.Value, cover.Value));
@@ -138,11 +138,16 @@ public static class RecoveryPlanner
             TotalCost = MaterialList.TotalCost(materials.Lines),
             Tasks = tasks,
             Walls = Walls(parts),
+            AgainstLaw = FertilizerLaw.Against(lawn, parts.Log, pack, choices.Season, LeftOut(materials.Feed.Value)),
             Assumptions = Assumptions(parts, zoneAssumed),
             Cautions = [.. Cautions.All.Where(c => tasks.Any(t => t.CautionIds.Contains(c.Id)))],
             Sources = [.. parts.Weather.Sources, .. parts.Weather.Notes, $"Rules: {pack.Name}"],
         };
     }
+
+    /// <summary>Feedings that were planned and fall out after what is recorded.</summary>
+    private static IReadOnlyList<string> LeftOut(FeedPlan? feed) =>
+        [.. feed?.Recorded?.Steps.Where(step => step is { Planned: not null, Left: null, EntryIds.Count: 0 }).Select(step => step.Title) ?? []];
 
     private static IReadOnlyList<SpeciesFacts> Facts(Parts parts) =>
         parts.Materials.Seed.Value is { } seed ? [.. seed.Mix.Select(part => parts.Tables.For(part.Species))] : [];

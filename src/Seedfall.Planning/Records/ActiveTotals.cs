@@ -18,6 +18,9 @@ public sealed record ActiveTotal(string Name, int Applications, Figure Total, Fi
 {
     /// <summary>True where more went on than is allowed, by more than a part in a million.</summary>
     public bool IsOver => Most is { } most && Heaviest.Value > most.Value * (1.0 + 1.0e-6);
+
+    /// <summary>True where a record of it is against a rule that knows no yearly amount.</summary>
+    public bool BreaksRule { get; init; }
 }
 
 /// <summary>A year's record against label and law.</summary>
@@ -25,7 +28,7 @@ internal static class ActiveTotals
 {
     private const string Record = "record of applications: what is neither struck nor corrected by a later record";
 
-    internal static IReadOnlyList<ActiveTotal> Of(Lawn lawn, FieldLog log, RulePack pack, int year) => [.. YearTotals.Of(log, year).Select(total => Against(lawn, pack, total))];
+    internal static IReadOnlyList<ActiveTotal> Of(Lawn lawn, FieldLog log, RulePack pack, int year) => [.. YearTotals.Of(log, year).Select(total => Against(lawn, pack, total)).Select(total => Nutrients.IsPhosphate(total.Name) ? Phosphate(lawn, log, pack, year, total) : total)];
 
     private static ActiveTotal Against(Lawn lawn, RulePack pack, YearTotal total)
     {
@@ -36,6 +39,13 @@ internal static class ActiveTotals
         var most = Most(lawn, pack, total.Name, id);
         var closed = new ActiveTotal(total.Name, total.Applications, mass, heaviest, most, "");
         return closed with { Sentence = Sentence(closed) };
+    }
+
+    /// <summary>Phosphorus rules know no yearly amount: each record is held against them, and the year says how they stand.</summary>
+    private static ActiveTotal Phosphate(Lawn lawn, FieldLog log, RulePack pack, int year, ActiveTotal total)
+    {
+        List<LawFinding> found = [.. YearTotals.Counting(log, year).Select(entry => PhosphorusFindings.Of(lawn, log, pack, entry)).OfType<LawFinding>()];
+        return total with { Sentence = PhosphorusFindings.Sentence(pack, found), BreaksRule = found.Any(f => f.Standing is LawStanding.Breaks) };
     }
 
     private static string Sentence(ActiveTotal total)

@@ -11,12 +11,12 @@ internal static class BookRecords
     /// Every record that stands, with the versions it replaced, and every struck one that none of them leads back to. Each
     /// application written down is there, whatever became of it.
     /// </summary>
-    internal static IReadOnlyList<BookRecord> Of(Lawn lawn, FieldLog log, IReadOnlyList<RecordRule> rules)
+    internal static IReadOnlyList<BookRecord> Of(Lawn lawn, FieldLog log, RulePack pack, IReadOnlyList<RecordRule> rules)
     {
         var applied = log.Entries.OfType<LogEntry.Applied>().ToList();
         var standing = applied.Where(entry => log.StateOf(entry) is EntryState.Stands).ToList();
         var shown = standing.Concat(standing.SelectMany(log.Earlier)).Select(entry => entry.Id).ToHashSet();
-        return [.. applied.Where(entry => log.StateOf(entry) is EntryState.Stands || !shown.Contains(entry.Id)).Select(entry => Record(lawn, log, rules, entry))];
+        return [.. applied.Where(entry => log.StateOf(entry) is EntryState.Stands || !shown.Contains(entry.Id)).Select(entry => Record(lawn, log, rules, entry) with { Law = FertilizerLaw.Of(lawn, log, pack, entry) })];
     }
 
     private static BookRecord Record(Lawn lawn, FieldLog log, IReadOnlyList<RecordRule> rules, LogEntry.Applied entry)

@@ -21,7 +21,7 @@ public static class PlannedApplications
         return taskId switch
         {
             "seed.down" when plan.Seed is { } seed => [Seed(lawn, seed, area)],
-            _ when plan.Feed?.Feedings.FirstOrDefault(f => taskId == $"feed.{f.Id}") is { } feeding => [Fed(lawn, feeding, area)],
+            _ when plan.Feed?.Feedings.FirstOrDefault(f => taskId == $"feed.{f.Id}") is { } feeding => [Fed(lawn, feeding, plan.Feed.Recorded?.Steps.FirstOrDefault(s => s.Id == feeding.Id) is { EntryIds.Count: > 0, Left: not null } ? new Area(feeding.Product.Value / feeding.ProductRate.Value) : area)],
             _ when plan.Spray?.Trips.FirstOrDefault(t => taskId == $"spray.{t.Id}") is { } trip => [.. trip.Products.Select(product => Sprayed(lawn, trip, product, area))],
             _ => [],
         };

@@ -29,6 +29,9 @@ public sealed record BookRecord(
 {
     /// <summary>True where a pesticide law bears on it.</summary>
     public bool IsPesticide => MissingFields.IsPesticide(Entry.What);
+
+    /// <summary>What the state's nitrogen and phosphorus rules say of it; empty where none bears on it and for a struck record.</summary>
+    public IReadOnlyList<LawFinding> Law { get; init; } = [];
 }
 
 /// <summary>One calendar year of the book, by the lawn's own clock.</summary>
@@ -59,7 +62,7 @@ public sealed record RecordBook(Lawn Lawn, string RulePackName, IReadOnlyList<Re
         ArgumentNullException.ThrowIfNull(log);
         ArgumentOutOfRangeException.ThrowIfLessThan(last, first);
         var rules = RecordRules.For(pack, lawn.AppliedForHire);
-        var years = BookRecords.Of(lawn, log, rules)
+        var years = BookRecords.Of(lawn, log, pack, rules)
             .Where(record => record.Entry.Day.Year >= first && record.Entry.Day.Year <= last)
             .GroupBy(record => record.Entry.Day.Year)
             .OrderByDescending(year => year.Key)

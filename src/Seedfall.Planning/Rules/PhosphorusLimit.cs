@@ -29,10 +29,10 @@ public static class PhosphorusLimit
     /// <summary>Allowed or not on the day of application.</summary>
     /// <param name="rule">The pack's rule.</param>
     /// <param name="phosphateShare">P2O5 in the product, share.</param>
-    /// <param name="work">What the law sees the work as.</param>
+    /// <param name="work">What the law sees the work as; null for feeding a standing lawn with no seeding, which nothing exempts.</param>
     /// <param name="soil">Soil test; null where none was entered.</param>
     /// <param name="date">Day of application.</param>
-    public static PhosphorusJudgment Judge(PhosphorusRule rule, double phosphateShare, SeedingWork work, SoilFacts? soil, DateOnly date)
+    public static PhosphorusJudgment Judge(PhosphorusRule rule, double phosphateShare, SeedingWork? work, SoilFacts? soil, DateOnly date)
     {
         ArgumentNullException.ThrowIfNull(rule);
         if (rule.RestrictedAbovePhosphate is not { } limit)
@@ -45,7 +45,7 @@ public static class PhosphorusLimit
             return new(true, string.Create(CultureInfo.InvariantCulture, $"at {phosphateShare * 100.0:0.##} % phosphate the product is not above {limit * 100.0:0.##} %"));
         }
 
-        if (Exempt(rule, work))
+        if (work is { } seeding && Exempt(rule, seeding))
         {
             return new(true, $"{Words(work)} is exempt");
         }
@@ -71,10 +71,11 @@ public static class PhosphorusLimit
         && test <= date
         && date.DayNumber - test.DayNumber <= years * DaysPerYear;
 
-    private static string Words(SeedingWork work) => work switch
+    private static string Words(SeedingWork? work) => work switch
     {
         SeedingWork.NewEstablishment => "a new lawn in its first season",
         SeedingWork.Repair => "repairing turf",
-        _ => "overseeding a standing lawn",
+        SeedingWork.Overseed => "overseeding a standing lawn",
+        _ => "feeding a lawn outside the season of its seeding",
     };
 }

@@ -8,22 +8,32 @@ namespace Seedfall.Planning.Materials;
 
 /// <summary>A feeding after the rules were put to it.</summary>
 /// <param name="NitrogenPoundsPerM">Nitrogen that goes on; null where the feeding falls out.</param>
-internal sealed record RuledStep(FeedStep Step, double? NitrogenPoundsPerM, IReadOnlyList<Wall> Walls, IReadOnlyList<Advice> Advice);
+internal sealed record RuledStep(FeedStep Step, double? NitrogenPoundsPerM, IReadOnlyList<Wall> Walls, IReadOnlyList<Advice> Advice)
+{
+    /// <summary>Patches it is still to go on; null for the whole lawn.</summary>
+    internal IReadOnlyList<string>? Grounds { get; init; }
+
+    /// <summary>What a feeding after recorded ones was held to; empty for others.</summary>
+    internal IReadOnlyList<WorkingInput> Bounds { get; init; } = [];
+}
 
 /// <summary>
 /// The rule pack put to the feedings one after another. A default above a limit is lowered to it and says so; what the user
-/// entered above a limit is a wall.
+/// entered above a limit is a wall, but where what is recorded of this season has used up the year it is lowered too.
 /// </summary>
-internal sealed class FeedRules(RulePack pack, SeedingWork work, SoilFacts? soil, double appliedPoundsPerM, double grassMostPoundsPerM)
+/// <param name="spent">Nitrogen of the year so far; every feeding ruled is added to it.</param>
+/// <param name="follows">True where feedings of this season are recorded.</param>
+internal sealed class FeedRules(RulePack pack, SeedingWork work, SoilFacts? soil, NitrogenLedger spent, double grassMostPoundsPerM, bool follows)
 {
-    private const int LeastDaysAfterStarter = 14;
     private const double WorthSpreading = 0.1;
 
-    private double _spent = appliedPoundsPerM;
-
-    internal RuledStep Rule(FeedStep step, DateOnly? earlier)
+    /// <summary>One feeding held to the rules; what it puts on is added to the year.</summary>
+    /// <param name="step">The feeding as wanted.</param>
+    /// <param name="earlier">Day of the feeding before it; null for the first.</param>
+    /// <param name="grounds">Patches it goes on; null for the whole lawn.</param>
+    internal RuledStep Rule(FeedStep step, DateOnly? earlier, IReadOnlyList<string>? grounds = null)
     {
-        if (Moved(step, earlier) is not { } dated)
+        if (FeedDates.Moved(pack, step, earlier) is not { } dated)
         {
             return Blocked(step);
         }
@@ -40,12 +50,13 @@ internal sealed class FeedRules(RulePack pack, SeedingWork work, SoilFacts? soil
             walls.Add(SlowWall(dated));
         }
 
-        return walls.Count > 0 ? new(dated, null, walls, []) : Nitrogen(dated, allowed.MaxPoundsPerM);
+        return walls.Count > 0 ? new(dated, null, walls, []) : Nitrogen(dated, allowed.MaxPoundsPerM, grounds);
     }
 
-    private RuledStep Nitrogen(FeedStep step, double? perApplication)
+    private RuledStep Nitrogen(FeedStep step, double? perApplication, IReadOnlyList<string>? grounds)
     {
-        var leftByLaw = NitrogenLimit.LeftThisYear(pack.Nitrogen, _spent);
+        var before = spent.Most(grounds);
+        var leftByLaw = NitrogenLimit.LeftThisYear(pack.Nitrogen, before);
         if (step.AskedPoundsPerM is { } asked)
         {
             if (perApplication is { } most && asked > most + 1e-9)
@@ -55,42 +66,35 @@ internal sealed class FeedRules(RulePack pack, SeedingWork work, SoilFacts? soil
 
             if (leftByLaw is { } left && asked > left + 1e-9)
             {
-                return new(step, null, [YearFull(step, asked, left)], []);
+                return follows ? Take(step, asked, left, perApplication, leftByLaw, before, grounds) : new(step, null, [YearFull(step, asked, left)], []);
             }
 
-            _spent += asked;
-            return new(step, asked, [], []);
+            spent.Add(new(step.Id, $"{step.Title}, still planned", grounds, asked));
+            return new(step, asked, [], []) { Grounds = grounds };
         }
 
-        var leftByGrass = Math.Max(0.0, grassMostPoundsPerM - _spent);
+        var leftByGrass = Math.Max(0.0, grassMostPoundsPerM - before);
         var taken = Math.Min(step.WantedPoundsPerM, Math.Min(perApplication ?? double.MaxValue, Math.Min(leftByLaw ?? double.MaxValue, leftByGrass)));
-        var rounded = taken < WorthSpreading ? 0.0 : taken;
-        _spent += rounded;
-        var advice = rounded < step.WantedPoundsPerM - 1e-9 ? [Lowered(step, rounded, Binding(taken, perApplication, leftByLaw))] : Array.Empty<Advice>();
-        return new(step, rounded > 0.0 ? rounded : null, [], advice);
+        return Take(step, step.WantedPoundsPerM, taken, perApplication, leftByLaw, before, grounds);
     }
 
-    /// <summary>The step on a day the blackout allows: the late feeding moves ahead of it, starters do not move; null where no day is left.</summary>
-    private FeedStep? Moved(FeedStep step, DateOnly? earlier)
+    /// <summary>So much of what is wanted, or nothing where it is not worth spreading; lowered, it says so.</summary>
+    private RuledStep Take(FeedStep step, double wanted, double taken, double? perApplication, double? leftByLaw, double before, IReadOnlyList<string>? grounds)
     {
-        if (pack.FertilizerBlackout is not { } blackout || !blackout.Covers(step.Date))
-        {
-            return step;
-        }
-
-        if (step.DaysAfter is not null)
-        {
-            return null;
-        }
-
-        var day = step.Date;
-        while (blackout.Covers(day) && step.Date.DayNumber - day.DayNumber < 366)
-        {
-            day = day.AddDays(-1);
-        }
-
-        return earlier is { } first && day.DayNumber - first.DayNumber < LeastDaysAfterStarter ? null : step with { Date = day };
+        var rounded = taken < WorthSpreading ? 0.0 : taken;
+        spent.Add(new(step.Id, $"{step.Title}, still planned", grounds, rounded));
+        var advice = rounded < wanted - 1e-9 ? [Lowered(step, wanted, rounded, Binding(taken, perApplication, leftByLaw))] : Array.Empty<Advice>();
+        return new(step, rounded > 0.0 ? rounded : null, [], advice) { Grounds = grounds, Bounds = follows ? Bounds(perApplication, before) : [] };
     }
+
+    /// <summary>What a feeding after recorded ones was held to.</summary>
+    private IReadOnlyList<WorkingInput> Bounds(double? perApplication, double before) =>
+    [
+        new("R", "on this ground this year, as recorded and as planned before", before, "lb N per 1,000 sq ft"),
+        .. perApplication is { } most ? [new WorkingInput("A", "most in one application", most, "lb N per 1,000 sq ft")] : Array.Empty<WorkingInput>(),
+        .. pack.Nitrogen.MaxPerYear is { } year ? [new WorkingInput("Y", "most in one year by the rules", year, "lb N per 1,000 sq ft")] : Array.Empty<WorkingInput>(),
+        new("G", "most these grasses want in a year", grassMostPoundsPerM, "lb N per 1,000 sq ft"),
+    ];
 
     private RuledStep Blocked(FeedStep step)
     {
@@ -137,10 +141,10 @@ internal sealed class FeedRules(RulePack pack, SeedingWork work, SoilFacts? soil
         : taken == leftByLaw ? ($"{pack.Name} allows no more this year", pack.Nitrogen.Source, pack.Nitrogen.Sureness)
         : ("these grasses want no more in a year", "yearly nitrogen by grass: Maine Department of Agriculture, Conservation and Forestry, YardScaping", Sureness.Published);
 
-    private static Advice Lowered(FeedStep step, double taken, (string Why, string Source, Sureness Sureness) binding) => new(
+    private static Advice Lowered(FeedStep step, double wanted, double taken, (string Why, string Source, Sureness Sureness) binding) => new(
         $"feed.{step.Id}.lowered",
         taken > 0.0
-            ? string.Create(CultureInfo.InvariantCulture, $"{step.Title}: lowered from {step.WantedPoundsPerM:0.##} to {taken:0.###} lb N per 1,000 sq ft: {binding.Why}.")
+            ? string.Create(CultureInfo.InvariantCulture, $"{step.Title}: lowered from {wanted:0.##} to {taken:0.###} lb N per 1,000 sq ft: {binding.Why}.")
             : $"{step.Title} is left out: {binding.Why}.",
         binding.Source,
         binding.Sureness);

@@ -6,8 +6,11 @@ namespace Seedfall.Planning.Materials;
 /// <summary>One feeding as figures.</summary>
 internal static class FeedingFigures
 {
-    internal static Feeding Of(FeedStep step, double nitrogenPoundsPerM, Area area)
+    /// <param name="ruled">A feeding that goes on.</param>
+    /// <param name="area">Ground it goes on.</param>
+    internal static Feeding Of(RuledStep ruled, Area area)
     {
+        var (step, nitrogenPoundsPerM) = (ruled.Step, ruled.NitrogenPoundsPerM!.Value);
         var nitrogen = MassPerArea.FromPoundsPerThousandSquareFeet(nitrogenPoundsPerM);
         var rate = FertilizerGrade.ProductFor(nitrogen, step.Product.Nitrogen);
         return new Feeding(
@@ -15,10 +18,10 @@ internal static class FeedingFigures
             step.Product.Name,
             step.DaysAfter,
             Rate(step, nitrogenPoundsPerM, rate),
-            Nitrogen(step, nitrogen),
+            Nitrogen(ruled, $"feed.{step.Id}.n", $"{step.Title}: nitrogen", nitrogen),
             Nutrient(step, "p", "phosphate (P2O5)", rate, step.Product.Phosphate),
             Nutrient(step, "k", "potash (K2O)", rate, step.Product.Potash),
-            Product(step, rate, area),
+            Product(ruled, rate, area),
             step.Why)
         {
             Date = step.Date,
@@ -35,17 +38,26 @@ internal static class FeedingFigures
         new WorkingInput("N", "nitrogen wanted", nitrogenPoundsPerM, "lb per 1,000 sq ft"),
         new WorkingInput("grade", "nitrogen in the product", step.Product.Nitrogen.Value, ""));
 
-    private static Figure Nitrogen(FeedStep step, MassPerArea nitrogen) => new(
-        $"feed.{step.Id}.n", $"{step.Title}: nitrogen", QuantityKind.MassPerArea, nitrogen.KilogramsPerSquareMeter,
-        step.AskedPoundsPerM is null
-            ? new Working("N = usual rate, lowered where a rule or the grass asks", [new("N0", "usual rate", step.WantedPoundsPerM, "lb per 1,000 sq ft"), new("f", "slow-release share", step.SlowShare, "")], step.WhySource, Sureness.CommonPractice)
-            : new Working("N = entered rate x grade", [new("grade", "nitrogen in the product", step.Product.Nitrogen.Value, ""), new("f", "slow-release share", step.SlowShare, "")], "entered", Sureness.Measured));
+    internal static Figure Nitrogen(RuledStep ruled, string id, string label, MassPerArea nitrogen) =>
+        new(id, label, QuantityKind.MassPerArea, nitrogen.KilogramsPerSquareMeter, NitrogenWorking(ruled));
+
+    private static Working NitrogenWorking(RuledStep ruled)
+    {
+        var step = ruled.Step;
+        return (step.AskedPoundsPerM, ruled.Bounds.Count) switch
+        {
+            ({ } asked, > 0) => new("N = entered rate x grade, lowered to what the record leaves of the year: N <= Y - R", [new("N0", "as entered", asked, "lb per 1,000 sq ft"), new("f", "slow-release share", step.SlowShare, ""), .. ruled.Bounds], "entered, and the record of applications", Sureness.Measured),
+            ({ }, _) => new("N = entered rate x grade", [new("grade", "nitrogen in the product", step.Product.Nitrogen.Value, ""), new("f", "slow-release share", step.SlowShare, "")], "entered", Sureness.Measured),
+            (null, > 0) => new("N = usual rate, lowered to what a rule, the grass and the record leave: N <= A, N <= Y - R, N <= G - R", [new("N0", "usual rate", step.WantedPoundsPerM, "lb per 1,000 sq ft"), new("f", "slow-release share", step.SlowShare, ""), .. ruled.Bounds], step.WhySource, Sureness.CommonPractice),
+            _ => new("N = usual rate, lowered where a rule or the grass asks", [new("N0", "usual rate", step.WantedPoundsPerM, "lb per 1,000 sq ft"), new("f", "slow-release share", step.SlowShare, "")], step.WhySource, Sureness.CommonPractice),
+        };
+    }
 
     private static Figure Nutrient(FeedStep step, string id, string name, MassPerArea rate, Fraction share) => Worked.Computed(
         $"feed.{step.Id}.{id}", $"{step.Title}: {name}", QuantityKind.MassPerArea, FertilizerGrade.NutrientIn(rate, share).KilogramsPerSquareMeter, "nutrient = rate x grade", null,
         new WorkingInput("rate", "product rate", rate.PoundsPerThousandSquareFeet, "lb per 1,000 sq ft"), new WorkingInput("grade", name + " in the product", share.Value, ""));
 
-    private static Figure Product(FeedStep step, MassPerArea rate, Area area) => Worked.Computed(
-        $"feed.{step.Id}.product", $"{step.Title}: product in all", QuantityKind.Mass, rate.KilogramsPerSquareMeter * area.SquareMeters, "product = rate A", null,
-        new WorkingInput("rate", "product rate", rate.PoundsPerThousandSquareFeet, "lb per 1,000 sq ft"), new WorkingInput("A", "lawn area", area.ThousandSquareFeet, "1,000 sq ft"));
+    private static Figure Product(RuledStep ruled, MassPerArea rate, Area area) => Worked.Computed(
+        $"feed.{ruled.Step.Id}.product", $"{ruled.Step.Title}: product {(ruled.Grounds is null ? "in all" : "for the ground still to feed")}", QuantityKind.Mass, rate.KilogramsPerSquareMeter * area.SquareMeters, "product = rate A", null,
+        new WorkingInput("rate", "product rate", rate.PoundsPerThousandSquareFeet, "lb per 1,000 sq ft"), new WorkingInput("A", ruled.Grounds is null ? "lawn area" : "ground still to feed", area.ThousandSquareFeet, "1,000 sq ft"));
 }

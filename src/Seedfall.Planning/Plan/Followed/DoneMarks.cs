@@ -10,12 +10,6 @@ namespace Seedfall.Planning.Plan.Followed;
 /// </summary>
 internal static class DoneMarks
 {
-    /// <summary>Days a feeding may lie off its planned day (judged).</summary>
-    private const int FeedDays = 10;
-
-    /// <summary>Days before seed-down from which a feeding is the plan's own starter and not an earlier one.</summary>
-    internal const int OwnFeedDays = 1;
-
     /// <summary>Days other work may lie off its planned day (judged).</summary>
     private const int NearDays = 3;
 
@@ -26,7 +20,7 @@ internal static class DoneMarks
     /// <param name="tasks">Tasks of a season.</param>
     /// <param name="scene">What they are held against.</param>
     internal static IReadOnlyList<PlanTask> On(IReadOnlyList<PlanTask> tasks, DoneScene scene) =>
-        [.. tasks.Select(task => Marked(task, Matching(task, tasks, scene), scene))];
+        [.. tasks.Select(task => Marked(task, Matching(task, scene), scene))];
 
     private static PlanTask Marked(PlanTask task, IReadOnlyList<LogEntry> entries, DoneScene scene)
     {
@@ -44,7 +38,7 @@ internal static class DoneMarks
     }
 
     /// <summary>What the log holds for a task, in order of time.</summary>
-    private static IReadOnlyList<LogEntry> Matching(PlanTask task, IReadOnlyList<PlanTask> tasks, DoneScene scene) => task.Id switch
+    private static IReadOnlyList<LogEntry> Matching(PlanTask task, DoneScene scene) => task.Id switch
     {
         "seed.down" => Any<LogEntry.SeededDown>(scene, task.Date, task.Date) is { Count: > 0 } down ? down : Put(scene, task, NearDays, ApplicationKind.Seed),
         "mow.seed-down" => Any<LogEntry.Mowed>(scene, task.Date.AddDays(-2), task.Date),
@@ -53,21 +47,10 @@ internal static class DoneMarks
         "water.first" => Any<LogEntry.Watered>(scene, task.Date, task.Date),
         "look.emergence" => Any<LogEntry.FirstGreen>(scene, scene.SeedDown, scene.SeedDown.AddDays(90)),
         "look.thin" or "look.again" => [.. scene.Log.During<LogEntry.CoverSeen>(task.Date.AddDays(-NearDays), task.LastDate.AddDays(NearDays))],
-        _ when task.Kind is TaskKind.Feed => [.. Fed(scene).Where(entry => Nearest(tasks, entry.Day) == task)],
+        _ when task.Kind is TaskKind.Feed => scene.Fed(task.Id),
         _ when task.Kind is TaskKind.Spray => [.. Put(scene, task, NearDays, ApplicationKind.Pesticide, ApplicationKind.Other).Where(entry => scene.Sprays(task.Id, entry.What))],
         _ => [],
     };
-
-    private static IEnumerable<LogEntry.Applied> Fed(DoneScene scene) =>
-        scene.Log.Standing.OfType<LogEntry.Applied>().Where(entry => entry.What.Kind is ApplicationKind.Fertilizer && entry.Day >= scene.SeedDown.AddDays(-OwnFeedDays));
-
-    /// <summary>The feeding a day lies nearest to, the earlier of two equally near; null beyond the days allowed.</summary>
-    private static PlanTask? Nearest(IReadOnlyList<PlanTask> tasks, DateOnly day) => tasks
-        .Where(task => task.Kind is TaskKind.Feed && Off(task, day) <= FeedDays)
-        .OrderBy(task => Off(task, day)).ThenBy(task => task.Date)
-        .FirstOrDefault();
-
-    private static int Off(PlanTask task, DateOnly day) => Math.Abs(task.Date.DayNumber - day.DayNumber);
 
     private static IReadOnlyList<LogEntry.Applied> Put(DoneScene scene, PlanTask task, int days, params ApplicationKind[] kinds) =>
         [.. scene.Log.During<LogEntry.Applied>(task.Date.AddDays(-days), task.LastDate.AddDays(days)).Where(entry => kinds.Contains(entry.What.Kind))];

@@ -11,7 +11,7 @@ internal static class TaskList
             ? BeforeTasks.For(facts, day).Concat(SeedDownTasks.For(facts, day)).Concat(AfterTasks.For(facts, day))
             : WaitingTasks.For(facts, facts.Choices.Today ?? FirstLook(facts));
         PlanTask[] ordered = [.. tasks.OrderBy(t => t.Date).ThenBy(t => t.Start ?? TimeOnly.MinValue).ThenBy(t => t.Id, StringComparer.Ordinal)];
-        return DoneMarks.On(ordered, DoneScene.Of(facts.Log, facts.Lawn, facts.Spray, facts.Timing, facts.Timing.SeedDown ?? ordered[0].Date));
+        return DoneMarks.On(ordered, DoneScene.Of(facts.Log, facts.Lawn, facts.Feed, facts.Spray, facts.Timing, facts.Timing.SeedDown ?? ordered[0].Date));
     }
 
     private static DateOnly FirstLook(TaskFacts facts) =>

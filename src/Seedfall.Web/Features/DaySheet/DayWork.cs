@@ -26,8 +26,8 @@ internal sealed class DayWork(WaterWork water, LogBook logs, PhotoShelf shelf, T
 {
     public async Task<DayLawn> Of(StoredLawn stored, DateOnly date, CancellationToken cancellation)
     {
-        var watered = await water.Today(stored, cancellation);
         var log = await logs.For(stored.Row.Id, cancellation);
+        var watered = await water.Today(stored, log, cancellation);
         var sheet = watered.Planned.Plan is { } plan ? DayWorked.Of(stored.Lawn, plan, log, date, watered.Watering) : null;
         return new(
             watered.Planned,

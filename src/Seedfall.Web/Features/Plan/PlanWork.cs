@@ -24,7 +24,7 @@ public sealed record PlannedLawn(StoredLawn Stored, Choices Kept, Choices Asked,
 }
 
 /// <summary>Plans lawns. A plan is a function of its inputs, so a plan made once is kept while those inputs are the same.</summary>
-internal sealed class PlanWork(IDbContextFactory<SeedfallDb> contexts, Writer writer, WeatherShelf shelf, LogBook logs, TradeTables trade, TimeProvider clock, ILogger<PlanWork> log) : IDisposable
+internal sealed class PlanWork(IDbContextFactory<SeedfallDb> contexts, Writer writer, WeatherShelf shelf, LogBook logs, TradeTables trade, TimeProvider clock, ILogger<PlanWork> logger) : IDisposable
 {
     private const int KeptPlans = 32;
     private readonly MemoryCache _plans = new(new MemoryCacheOptions { SizeLimit = KeptPlans });
@@ -63,7 +63,8 @@ internal sealed class PlanWork(IDbContextFactory<SeedfallDb> contexts, Writer wr
 
     /// <summary>The plan for what is asked; <paramref name="asked"/> null asks for what is kept.</summary>
     /// <param name="beforeCovers">True for the forecast as it was before any cover was seen, to measure what was seen against.</param>
-    public async Task<PlannedLawn> Plan(StoredLawn stored, Choices kept, Choices? asked, CancellationToken cancellation, bool beforeCovers = false)
+    /// <param name="log">The lawn's log where it was read already; null to read it.</param>
+    public async Task<PlannedLawn> Plan(StoredLawn stored, Choices kept, Choices? asked, CancellationToken cancellation, bool beforeCovers = false, FieldLog? log = null)
     {
         var wanted = asked ?? kept;
         if (stored.Row.WeatherId is not { } weatherId || await shelf.History(weatherId, cancellation) is not { } history)
@@ -71,7 +72,7 @@ internal sealed class PlanWork(IDbContextFactory<SeedfallDb> contexts, Writer wr
             return new(stored, kept, wanted, null, null);
         }
 
-        var written = await logs.For(stored.Row.Id, cancellation);
+        var written = log ?? await logs.For(stored.Row.Id, cancellation);
         written = beforeCovers ? FieldLog.Of(written.Standing.Where(e => e is not LogEntry.CoverSeen)) : written;
         var key = (stored.Row.Id, stored.Row.Version, stored.Row.Changed, weatherId, written.Entries.Count, wanted, beforeCovers);
         if (_plans.TryGetValue(key, out RecoveryPlan? made))
@@ -93,7 +94,7 @@ internal sealed class PlanWork(IDbContextFactory<SeedfallDb> contexts, Writer wr
         catch (Exception e)
         {
             // One lawn that cannot be planned must not take the desk and all other lawns with it.
-            log.LogError(e, "The plan of {Lawn} for {Season} failed", stored.Row.Id, wanted.Season);
+            logger.LogError(e, "The plan of {Lawn} for {Season} failed", stored.Row.Id, wanted.Season);
             return new(stored, kept, wanted, null, "The fault is on our side and was written to the log.");
         }
         finally

@@ -22,15 +22,18 @@ internal sealed class WaterWork(PlanWork plans, WeatherShelf shelf, LogBook logs
     private const int KeptDays = 32;
     private readonly MemoryCache _made = new(new MemoryCacheOptions { SizeLimit = KeptDays });
 
-    public async Task<WateredLawn> Today(StoredLawn stored, CancellationToken cancellation)
+    public async Task<WateredLawn> Today(StoredLawn stored, CancellationToken cancellation) =>
+        await Today(stored, await logs.For(stored.Row.Id, cancellation), cancellation);
+
+    /// <summary>The same where the lawn's log was read already.</summary>
+    public async Task<WateredLawn> Today(StoredLawn stored, FieldLog log, CancellationToken cancellation)
     {
         var today = DateOnly.FromDateTime(LawnClock.Now(stored, clock).DateTime);
-        var log = await logs.For(stored.Row.Id, cancellation);
 
         // Seed that went down lately says which season is watered, however late in the year it is.
         var seeded = log.During<LogEntry.SeededDown>(today.AddDays(-LawnWatering.LastDay), today).LastOrDefault();
         var kept = await plans.Kept(stored, seeded?.Day.Year, cancellation);
-        var planned = await plans.Plan(stored, kept, null, cancellation);
+        var planned = await plans.Plan(stored, kept, null, cancellation, log: log);
         IReadOnlyList<LogEntry> written = [.. log.During<LogEntry>(today, today).Where(e => e is LogEntry.Watered or LogEntry.Rained or LogEntry.FingerTest)];
         if (planned.Plan is not { } plan || stored.Row.WeatherId is not { } weatherId || await shelf.History(weatherId, cancellation) is not { } weather)
         {
