@@ -33,6 +33,9 @@ public enum QuantityKind
     /// <summary>Small liquid measure of a concentrate [L], shown in fl oz and mL.</summary>
     Dose,
 
+    /// <summary>Small dry product weighed out [kg], shown in ounces by weight and grams.</summary>
+    DryDose,
+
     /// <summary>Bulk volume of compost or peat [L], shown in cu yd and m3.</summary>
     BulkVolume,
 
@@ -50,6 +53,9 @@ public enum QuantityKind
 
     /// <summary>Label rate of a concentrate per area [L/m2], shown per acre and per hectare.</summary>
     LabelRate,
+
+    /// <summary>Label rate of a dry product per area [kg/m2], shown in ounces by weight per acre and grams per hectare.</summary>
+    DryLabelRate,
 
     /// <summary>Water or spray per area [L/m2], shown in gallons per acre and liters per hectare.</summary>
     CarrierRate,

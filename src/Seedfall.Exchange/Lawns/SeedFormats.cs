@@ -146,7 +146,7 @@ internal sealed class PriceFormat : ObjectFormat<PriceList>
     public static readonly PriceFormat One = new();
 
     private readonly Field<PriceList, string> _currency;
-    private readonly Field<PriceList, decimal?> _water, _seed, _starter, _preEmergent, _cover;
+    private readonly Field<PriceList, decimal?> _water, _seed, _starter, _preEmergent, _preEmergentDry, _cover;
 
     private PriceFormat()
         : base("prices")
@@ -156,6 +156,7 @@ internal sealed class PriceFormat : ObjectFormat<PriceList>
         _seed = Optional("seedPerPound", Scalars.Money, p => p.SeedPerPound, "");
         _starter = Optional("starterPerPound", Scalars.Money, p => p.StarterPerPound, "");
         _preEmergent = Optional("preEmergentPerFluidOunce", Scalars.Money, p => p.PreEmergentPerFluidOunce, "");
+        _preEmergentDry = Optional("preEmergentPerOunce", Scalars.Money, p => p.PreEmergentPerOunce, "For a dry pre-emergent, by weight.");
         _cover = Optional("coverPerPound", Scalars.Money, p => p.CoverPerPound, "");
     }
 
@@ -169,6 +170,7 @@ internal sealed class PriceFormat : ObjectFormat<PriceList>
         SeedPerPound = v.Get(_seed),
         StarterPerPound = v.Get(_starter),
         PreEmergentPerFluidOunce = v.Get(_preEmergent),
+        PreEmergentPerOunce = v.Get(_preEmergentDry),
         CoverPerPound = v.Get(_cover),
     };
 }

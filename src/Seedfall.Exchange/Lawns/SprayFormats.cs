@@ -13,11 +13,13 @@ internal sealed class HerbicideFormat : ObjectFormat<HerbicideLabel>
 
     private readonly Field<HerbicideLabel, string> _active;
     private readonly Field<HerbicideLabel, FormulationClass> _formulation;
-    private readonly Field<HerbicideLabel, double?> _strength, _rainFree;
-    private readonly Field<HerbicideLabel, VolumePerArea> _rate, _applied;
-    private readonly Field<HerbicideLabel, VolumePerArea?> _most, _mostYear, _carrier;
+    private readonly Field<HerbicideLabel, ProductStrength?> _strength;
+    private readonly Field<HerbicideLabel, double?> _rainFree;
+    private readonly Field<HerbicideLabel, ProductRate> _rate;
+    private readonly Field<HerbicideLabel, ProductRate?> _most, _mostYear, _applied;
+    private readonly Field<HerbicideLabel, VolumePerArea?> _carrier;
     private readonly Field<HerbicideLabel, IReadOnlyList<GrassSpecies>> _labeled, _barred;
-    private readonly Field<HerbicideLabel, int?> _interval, _repeat;
+    private readonly Field<HerbicideLabel, int?> _interval, _repeat, _mowings;
     private readonly Field<HerbicideLabel, Speed?> _wind, _leastWind;
     private readonly Field<HerbicideLabel, Temperature?> _lowestAir, _highestAir;
     private readonly Field<HerbicideLabel, bool> _hoseEnd;
@@ -27,16 +29,17 @@ internal sealed class HerbicideFormat : ObjectFormat<HerbicideLabel>
         : base("preEmergent")
     {
         _active = Required("activeIngredient", Scalars.Words, h => h.ActiveIngredient, "Active ingredient, never a brand.");
-        _formulation = Usual("formulation", NamesOf<FormulationClass>.Format, h => h.Formulation, FormulationClass.SuspensionConcentrate, "Formulation class; decides the mixing order.");
-        _strength = Optional("strength", Quantities.Strength.Format, h => h.StrengthKgPerLiter, "Active ingredient per volume of product.");
-        _rate = Required("rate", Quantities.LiquidRate.Format, h => h.Rate, "The rate to apply.");
-        _most = Optional("maximumRate", Quantities.LiquidRate.Format, h => h.MaximumRate, "The label's highest rate for one application.");
-        _mostYear = Optional("maximumPerYear", Quantities.LiquidRate.Format, h => h.MaximumPerYear, "The label's highest amount in one year.");
-        _applied = Usual("appliedThisYear", Quantities.LiquidRate.Format, h => h.AppliedThisYear, VolumePerArea.Zero, "Already applied this year.");
+        _formulation = Usual("formulation", NamesOf<FormulationClass>.Format, h => h.Formulation, FormulationClass.SuspensionConcentrate, "Formulation class; decides the mixing order, and that a dry product is weighed.");
+        _strength = Optional("strength", ProductTexts.Strength.Format, h => h.Strength, "Active ingredient in the product: per volume of a liquid, percent by weight of a dry one.");
+        _rate = Required("rate", ProductTexts.Rate.Format, h => h.Rate, "The rate to apply: a volume, or a weight of a dry product. All other rates of the label are of the same measure.");
+        _most = Optional("maximumRate", ProductTexts.Rate.Format, h => h.MaximumRate, "The label's highest rate for one application.");
+        _mostYear = Optional("maximumPerYear", ProductTexts.Rate.Format, h => h.MaximumPerYear, "The label's highest amount of product in one year.");
+        _applied = Optional("appliedThisYear", ProductTexts.Rate.Format, h => h.AppliedThisYear, "Already applied this year; nothing where absent.");
         _labeled = List("labeledAtSeeding", NamesOf<GrassSpecies>.Format, h => h.LabeledAtSeeding, "Grasses the label names as safe at seeding.");
         _barred = List("barred", NamesOf<GrassSpecies>.Format, h => h.Barred, "Grasses the label bars.");
         _interval = Optional("seedingIntervalDays", Scalars.Whole(0, 730), h => h.SeedingIntervalDays, "Days to wait after it before seeding; 0 where the label allows it at seeding.");
         _repeat = Optional("repeatAfterEmergenceDays", Scalars.Whole(0, 730), h => h.RepeatAfterEmergenceDays, "Days after emergence before it may be repeated; no repeat is planned where absent.");
+        _mowings = Optional("mowingsBeforeSeedlings", Scalars.Whole(0, 10), h => h.MowingsBeforeSeedlings, "Mowings of the new grass before it may go on seedlings; two are counted where absent.");
         _carrier = Optional("minimumCarrier", Quantities.LiquidRate.Format, h => h.MinimumCarrier, "The label's least carrier.");
         _wind = Optional("maximumWind", Quantities.Speed.Format, h => h.MaximumWind, "The label's highest wind.");
         _leastWind = Optional("minimumWind", Quantities.Speed.Format, h => h.MinimumWind, "The label's least wind.");
@@ -52,7 +55,7 @@ internal sealed class HerbicideFormat : ObjectFormat<HerbicideLabel>
     {
         ActiveIngredient = v.Get(_active),
         Formulation = v.Get(_formulation),
-        StrengthKgPerLiter = v.Get(_strength),
+        Strength = v.Get(_strength),
         Rate = v.Get(_rate),
         MaximumRate = v.Get(_most),
         MaximumPerYear = v.Get(_mostYear),
@@ -61,6 +64,7 @@ internal sealed class HerbicideFormat : ObjectFormat<HerbicideLabel>
         Barred = v.Get(_barred),
         SeedingIntervalDays = v.Get(_interval),
         RepeatAfterEmergenceDays = v.Get(_repeat),
+        MowingsBeforeSeedlings = v.Get(_mowings),
         MinimumCarrier = v.Get(_carrier),
         MaximumWind = v.Get(_wind),
         MinimumWind = v.Get(_leastWind),
@@ -79,7 +83,7 @@ internal sealed class TankPartnerFormat : ObjectFormat<TankPartner>
 
     private readonly Field<TankPartner, string> _name;
     private readonly Field<TankPartner, FormulationClass> _formulation;
-    private readonly Field<TankPartner, VolumePerArea> _rate;
+    private readonly Field<TankPartner, ProductRate> _rate;
     private readonly Field<TankPartner, bool> _together;
 
     private TankPartnerFormat()
@@ -87,7 +91,7 @@ internal sealed class TankPartnerFormat : ObjectFormat<TankPartner>
     {
         _name = Required("name", Scalars.Words, t => t.Name, "Generic class, for example wetting agent.");
         _formulation = Usual("formulation", NamesOf<FormulationClass>.Format, t => t.Formulation, FormulationClass.Solution, "");
-        _rate = Required("rate", Quantities.LiquidRate.Format, t => t.Rate, "");
+        _rate = Required("rate", ProductTexts.Rate.Format, t => t.Rate, "A volume, or a weight of a dry product.");
         _together = Usual("withPreEmergent", Scalars.Truth, t => t.WithPreEmergent, false, "True when it shares the tank with the pre-emergent.");
     }
 
@@ -107,7 +111,7 @@ internal sealed class PastSprayFormat : ObjectFormat<PastSpray>
     private readonly Field<PastSpray, string> _active;
     private readonly Field<PastSpray, DateOnly> _date;
     private readonly Field<PastSpray, int?> _interval;
-    private readonly Field<PastSpray, VolumePerArea?> _rate;
+    private readonly Field<PastSpray, ProductRate?> _rate;
 
     private PastSprayFormat()
         : base("pastSpray")
@@ -115,7 +119,7 @@ internal sealed class PastSprayFormat : ObjectFormat<PastSpray>
         _active = Required("activeIngredient", Scalars.Words, s => s.ActiveIngredient, "");
         _date = Required("date", Scalars.Date, s => s.Date, "");
         _interval = Optional("labelSeedingIntervalDays", Scalars.Whole(0, 730), s => s.LabelSeedingIntervalDays, "The label's wait before seeding.");
-        _rate = Optional("rate", Quantities.LiquidRate.Format, s => s.Rate, "");
+        _rate = Optional("rate", ProductTexts.Rate.Format, s => s.Rate, "A volume, or a weight of a dry product.");
     }
 
     protected override PastSpray Build(FieldValues v) => new()

@@ -33,7 +33,7 @@ public sealed class QuantityText<T>
     internal JsonFormat<T> Format => new TextFormat<T>(
         t => TryParse(t, out var value) ? new(value) : null, Write, Expected, () => new JsonObject { ["pattern"] = Pattern, ["examples"] = new JsonArray(Example) });
 
-    private string Example => $"{(_most <= 1.0 || _least > 12.0 ? _least : 12)} {_units[0].Text}";
+    internal string Example => $"{(_most <= 1.0 || _least > 12.0 ? _least : 12)} {_units[0].Text}";
 
     private string Range => (_least, _most) switch
     {
@@ -42,7 +42,7 @@ public sealed class QuantityText<T>
         _ => FormattableString.Invariant($"{_least} to {_most} {_units[^1].Text}"),
     };
 
-    private string Pattern
+    internal string Pattern
     {
         get
         {

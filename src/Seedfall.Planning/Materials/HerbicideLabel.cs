@@ -10,12 +10,14 @@ public enum FormulationClass
     DryFlowable,
     SuspensionConcentrate,
     EmulsifiableConcentrate,
+    SolublePowder,
     Solution,
     Surfactant,
 }
 
 /// <summary>
 /// A pre-emergent as the label in hand says. The label is the law: what is not entered is not assumed in the user's favor.
+/// All its rates and its strength are of one measure; <see cref="LawnRules"/> refuses a label that mixes them.
 /// </summary>
 public sealed record HerbicideLabel
 {
@@ -24,20 +26,20 @@ public sealed record HerbicideLabel
 
     public FormulationClass Formulation { get; init; } = FormulationClass.SuspensionConcentrate;
 
-    /// <summary>Active ingredient per volume of product, kg/L; null means not entered.</summary>
-    public double? StrengthKgPerLiter { get; init; }
+    /// <summary>Active ingredient in the product; null means not entered.</summary>
+    public ProductStrength? Strength { get; init; }
 
-    /// <summary>The rate to apply.</summary>
-    public required VolumePerArea Rate { get; init; }
+    /// <summary>The rate to apply; by weight where the formulation is dry.</summary>
+    public required ProductRate Rate { get; init; }
 
     /// <summary>The label's highest rate for one application.</summary>
-    public VolumePerArea? MaximumRate { get; init; }
+    public ProductRate? MaximumRate { get; init; }
 
     /// <summary>The label's highest amount in one year.</summary>
-    public VolumePerArea? MaximumPerYear { get; init; }
+    public ProductRate? MaximumPerYear { get; init; }
 
-    /// <summary>Already applied this year, from the record.</summary>
-    public VolumePerArea AppliedThisYear { get; init; }
+    /// <summary>Already applied this year, from the record; null means nothing.</summary>
+    public ProductRate? AppliedThisYear { get; init; }
 
     /// <summary>Grasses the label names as safe at seeding.</summary>
     public IReadOnlyList<GrassSpecies> LabeledAtSeeding { get; init; } = [];
@@ -50,6 +52,9 @@ public sealed record HerbicideLabel
 
     /// <summary>Days after emergence before it may be repeated; null means no repeat is planned.</summary>
     public int? RepeatAfterEmergenceDays { get; init; }
+
+    /// <summary>Mowings of the new grass before it may go on seedlings; 0 where the label asks for none; null means not entered.</summary>
+    public int? MowingsBeforeSeedlings { get; init; }
 
     /// <summary>The label's least carrier.</summary>
     public VolumePerArea? MinimumCarrier { get; init; }
@@ -87,7 +92,7 @@ public sealed record TankPartner
 
     public FormulationClass Formulation { get; init; } = FormulationClass.Solution;
 
-    public required VolumePerArea Rate { get; init; }
+    public required ProductRate Rate { get; init; }
 
     /// <summary>True when it shares the tank with the pre-emergent; false when it goes on by itself.</summary>
     public bool WithPreEmergent { get; init; }
@@ -104,5 +109,5 @@ public sealed record PastSpray
     public int? LabelSeedingIntervalDays { get; init; }
 
     /// <summary>Amount applied; null means not known.</summary>
-    public VolumePerArea? Rate { get; init; }
+    public ProductRate? Rate { get; init; }
 }

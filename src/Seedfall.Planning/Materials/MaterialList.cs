@@ -66,7 +66,7 @@ public static class MaterialList
                     trip.Title,
                     product.Total,
                     "",
-                    herbicide ? ByFluidOunce(product.Total, lawn.Prices?.PreEmergentPerFluidOunce) : null);
+                    herbicide ? ByOunce(product.Total, lawn.Prices) : null);
             }
         }
     }
@@ -87,8 +87,14 @@ public static class MaterialList
             new WorkingInput("need", need.Label, new Mass(need.Value).Pounds, "lb"), new WorkingInput("price", "price", (double)price, "per lb"))
         : null;
 
-    private static Figure? ByFluidOunce(Figure need, decimal? perFluidOunce) => perFluidOunce is { } price
-        ? Worked.Computed("spray.pre-emergent.cost", "cost", QuantityKind.Money, Math.Round(new Volume(need.Value).FluidOunces * (double)price, 2), "cost = need x price", null,
-            new WorkingInput("need", need.Label, new Volume(need.Value).FluidOunces, "fl oz"), new WorkingInput("price", "price", (double)price, "per fl oz"))
-        : null;
+    private static Figure? ByOunce(Figure need, PriceList? prices)
+    {
+        var (price, ounces, unit) = need.Kind == QuantityKind.DryDose
+            ? (prices?.PreEmergentPerOunce, new Mass(need.Value).Ounces, "dry oz")
+            : (prices?.PreEmergentPerFluidOunce, new Volume(need.Value).FluidOunces, "fl oz");
+        return price is { } each
+            ? Worked.Computed("spray.pre-emergent.cost", "cost", QuantityKind.Money, Math.Round(ounces * (double)each, 2), "cost = need x price", null,
+                new WorkingInput("need", need.Label, ounces, unit), new WorkingInput("price", "price", (double)each, $"per {unit}"))
+            : null;
+    }
 }

@@ -107,7 +107,11 @@ public sealed record SprayTrip(
     Figure CarrierTotal,
     IReadOnlyList<TankLoad> Tanks,
     IReadOnlyList<string> MixingOrder,
-    IReadOnlyList<string> JarTest);
+    IReadOnlyList<string> JarTest)
+{
+    /// <summary>True where something in it is weighed out.</summary>
+    public bool IsWeighed => Products.Any(p => p.Total.Kind == QuantityKind.DryDose);
+}
 
 public sealed record SprayPlan(IReadOnlyList<SprayTrip> Trips, IReadOnlyList<Figure> YearlyTotals, IReadOnlyList<Advice> Advice);
 

@@ -96,7 +96,11 @@ public sealed record PriceList
 
     public decimal? StarterPerPound { get; init; }
 
+    /// <summary>For a liquid pre-emergent.</summary>
     public decimal? PreEmergentPerFluidOunce { get; init; }
+
+    /// <summary>For a dry pre-emergent, by weight.</summary>
+    public decimal? PreEmergentPerOunce { get; init; }
 
     public decimal? CoverPerPound { get; init; }
 }

@@ -9,6 +9,7 @@ public static class Cautions
     public const string FertilizerId = "caution.fertilizer";
     public const string HireId = "caution.hire";
     public const string MachineId = "caution.machine";
+    public const string WeighId = "caution.weigh";
 
     /// <summary>The label stands above this plan.</summary>
     public static Caution Label { get; } = new(LabelId, "The label is the law",
@@ -36,6 +37,15 @@ public static class Cautions
         "Lock products away in their own containers, out of reach of children.",
     ]);
 
+    /// <summary>Where a dry product is weighed out.</summary>
+    public static Caution Weigh { get; } = new(WeighId, "Weighing powder and granules",
+    [
+        "Weigh outdoors with the wind at your back and low, or in a room aired to the outside: never in a kitchen, a vehicle or a draft.",
+        "Dust goes into lungs and eyes: wear the mask or respirator the label names, eye protection and gloves; open the bag slowly and close it at once.",
+        "The scale, its bowl and the spoon serve for pesticides only from then on and are locked away with them. A folded paper goes into the tank or the bin the label names, never back.",
+        "Put the dose into water at once. What was spilled is taken up dry and used on the lawn within the label's rate, never hosed away.",
+    ]);
+
     /// <summary>Where fertilizer is spread.</summary>
     public static Caution Fertilizer { get; } = new(FertilizerId, "Fertilizing",
     [
@@ -57,5 +67,5 @@ public static class Cautions
     ]);
 
     /// <summary>All of them, in the order a page shows them.</summary>
-    public static IReadOnlyList<Caution> All { get; } = [Label, Mix, Spray, Fertilizer, Machine, Hire];
+    public static IReadOnlyList<Caution> All { get; } = [Label, Mix, Weigh, Spray, Fertilizer, Machine, Hire];
 }

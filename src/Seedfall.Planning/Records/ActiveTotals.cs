@@ -70,16 +70,13 @@ internal static class ActiveTotals
                 : null;
         }
 
-        return lawn.PreEmergent is { } label && Actives.Is(name, label.ActiveIngredient) && YearlyUse.Maximum(label) is { } most && Strength(label) is { } strength
+        return lawn.PreEmergent is { } label && Actives.Is(name, label.ActiveIngredient) && YearlyUse.Maximum(label) is { } most && YearlyUse.Strength(label) is { } strength
             ? Worked.Sourced(
                 $"{id}.most", $"{name}, most in one year", QuantityKind.MassPerArea, LabelRate.ActiveIngredient(most, strength).KilogramsPerSquareMeter, "most = product a year x strength",
                 label.MaximumPerYear is null ? "HortScience 53(11):1689, maximum annual use rate" : "label, as entered", label.MaximumPerYear is null ? Sureness.Published : Sureness.Measured, label.MaximumPerYear is null ? "Check your label: it binds." : null,
-                new WorkingInput("p", "product a year", most.FluidOuncesPerAcre, "fl oz per acre"), new WorkingInput("s", "strength", strength, "kg/L"))
+                most.Input("p", "product a year"), new WorkingInput("s", "strength", strength.Active, strength.Measure == ProductMeasure.Volume ? "kg/L" : "of 1, by weight"))
             : null;
     }
-
-    private static double? Strength(HerbicideLabel label) =>
-        label.StrengthKgPerLiter ?? (Actives.Is(label.ActiveIngredient, Actives.Mesotrione) ? LabelRate.StrengthFromPoundsPerGallon(4.0) : null);
 
     private static string Slug(string name) => string.Concat(name.ToLowerInvariant().Select(c => char.IsAsciiLetterOrDigit(c) ? c : '-')).Trim('-');
 }

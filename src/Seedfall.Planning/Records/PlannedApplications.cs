@@ -1,4 +1,5 @@
 using Seedfall.Engine.Units;
+using Seedfall.Engine.Workings;
 using Seedfall.Planning.Ground;
 using Seedfall.Planning.Materials;
 using Seedfall.Planning.Plan;
@@ -55,21 +56,25 @@ public static class PlannedApplications
     private static Application Sprayed(Lawn lawn, SprayTrip trip, SprayProduct product, Area area)
     {
         var label = lawn.PreEmergent is { } known && product.Name == known.ActiveIngredient && trip.Id == "pre-emergent" ? known : null;
-        var amount = Volume.FromLiters(product.Total.Value);
+        var amount = product.Total.Kind == QuantityKind.DryDose ? new ProductAmount(new Mass(product.Total.Value), null) : new ProductAmount(null, new Volume(product.Total.Value));
         return new()
         {
             Kind = label is null ? ApplicationKind.Other : ApplicationKind.Pesticide,
-            Product = label is { StrengthKgPerLiter: { } strength } ? FormattableString.Invariant($"{product.Name} {strength * Volume.FromGallons(1.0).Liters / Mass.FromPounds(1.0).Kilograms:0.##} lb/gal") : product.Name,
-            Amount = new(null, amount),
+            Product = label is { Strength: { } strength } ? $"{product.Name} {Words(label.Formulation, strength)}" : product.Name,
+            Amount = amount,
             Area = area,
             RegistrationNumber = label?.RegistrationNumber,
-            Actives = label is { StrengthKgPerLiter: { } share } ? [new AppliedActive(label.ActiveIngredient, Mass.FromKilograms(share * amount.Liters))] : [],
+            Actives = label is { Strength: { } share } ? [new AppliedActive(label.ActiveIngredient, Mass.FromKilograms(share.Active * product.Total.Value))] : [],
             Carrier = Volume.FromLiters(trip.CarrierTotal.Value),
             Target = label is null ? null : "annual grasses, before they come up",
             Method = Sprayer(lawn),
             Reentry = label?.Reentry,
         };
     }
+
+    private static string Words(FormulationClass formulation, ProductStrength strength) => strength.ByWeight is { } share
+        ? FormattableString.Invariant($"{share.Percent:0.##} % {MixingOrder.Words(formulation)}")
+        : FormattableString.Invariant($"{strength.KilogramsPerLiter!.Value * Volume.FromGallons(1.0).Liters / Mass.FromPounds(1.0).Kilograms:0.##} lb/gal");
 
     private static string? Spreader(Lawn lawn) => lawn.Spreader is { } spreader ? $"{Word(spreader.Kind.ToString())} spreader, two half-rate passes at right angles" : null;
 

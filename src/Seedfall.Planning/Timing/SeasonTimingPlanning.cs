@@ -70,7 +70,8 @@ public static class SeasonTimingPlanning
             ChanceCurves.FrostDays(scene.Members, Frosts.HardFrostC),
             window,
             SeedDown(choices, scene.Calendar, window),
-            scene.Log);
+            scene.Log,
+            scene.Lawn.PreEmergent);
     }
 
     private static ChosenWindow? From(ChosenWindow window, int first) =>

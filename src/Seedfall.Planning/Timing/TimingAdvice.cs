@@ -2,6 +2,7 @@ using System.Globalization;
 using Seedfall.Engine.Weather;
 using Seedfall.Engine.Workings;
 using Seedfall.Planning.Ground;
+using Seedfall.Planning.Materials;
 using Seedfall.Planning.Plan;
 
 namespace Seedfall.Planning.Timing;
@@ -27,6 +28,7 @@ internal static class TimingAdvice
             ? soil.Assumptions.Select((sentence, i) => new Assumption($"assumed.timing.soil-{i + 1}", sentence, "Soil dates are less sure.", "Give a longer weather history, or one with measured sun."))
             : [],
         .. facts.Members.Count > 0 ? [OpenGround] : Array.Empty<Assumption>(),
+        .. facts.Label is { MowingsBeforeSeedlings: null } label ? [UsualMowings(label)] : Array.Empty<Assumption>(),
     ];
 
     /// <summary>The wall before a day outside the autumn season.</summary>
@@ -52,6 +54,12 @@ internal static class TimingAdvice
         "Soil temperatures are those of open, level ground under short grass, watered by rain alone.",
         "Shade, wet ground and mulch run some degrees cooler, bare dry ground warmer.",
         "Read a soil thermometer at 2 in on a few mornings and evenings.");
+
+    private static Assumption UsualMowings(HerbicideLabel label) => new(
+        "assumed.label.mowings",
+        $"No count of mowings before it may go on seedlings was entered for {label.ActiveIngredient}: the {SeedlingMowings.Usual} that most labels ask for are counted.",
+        "The day from which seedlings may be sprayed; a label that asks for more makes it later.",
+        "Enter the count from the label in hand, 0 where it asks for none.");
 
     private static IEnumerable<Advice> Few(TimingFacts facts)
     {

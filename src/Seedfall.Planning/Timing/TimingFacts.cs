@@ -1,5 +1,6 @@
 using Seedfall.Engine.Timing;
 using Seedfall.Planning.Field;
+using Seedfall.Planning.Materials;
 using Seedfall.Planning.Plan;
 
 namespace Seedfall.Planning.Timing;
@@ -18,7 +19,8 @@ internal sealed record TimingFacts(
     DateChances? Frost28Days,
     ChosenWindow? Window,
     int? SeedDown,
-    FieldLog Log)
+    FieldLog Log,
+    HerbicideLabel? Label)
 {
     /// <summary>The grass that needs the most degree-days.</summary>
     internal StandNeed Slowest => Needs.MaxBy(need => need.EmergenceDegreeDays + need.LeavesDegreeDays)!;

@@ -139,6 +139,17 @@ internal static class UnitChoices
         new("mL100", "mL per 100 m²", Metric, v => VolumePerArea.FromMillilitersPerSquareMeter(v / 100.0), v => v.MillilitersPerSquareMeter * 100.0),
     ];
 
+    /// <summary>For a dry product; a dry oz is an ounce by weight.</summary>
+    public static IReadOnlyList<UnitChoice<MassPerArea>> WeighedRate { get; } =
+    [
+        new("ozA", "dry oz per acre", Us, v => MassPerArea.FromPoundsPerAcre(v / 16.0), m => m.PoundsPerAcre * 16.0),
+        new("gha", "g per ha", Metric, v => MassPerArea.FromKilogramsPerHectare(v / 1000.0), m => m.KilogramsPerHectare * 1000.0),
+        new("lbA", "lb per acre", Us, MassPerArea.FromPoundsPerAcre, m => m.PoundsPerAcre),
+        new("ozM", "dry oz per 1,000 sq ft", Us, v => MassPerArea.FromPoundsPerThousandSquareFeet(v / 16.0), m => m.PoundsPerThousandSquareFeet * 16.0),
+        new("g100", "g per 100 m²", Metric, v => MassPerArea.FromGramsPerSquareMeter(v / 100.0), m => m.GramsPerSquareMeter * 100.0),
+        new("kgha", "kg per ha", Metric, MassPerArea.FromKilogramsPerHectare, m => m.KilogramsPerHectare),
+    ];
+
     /// <summary>Degrees north; a southern one is typed without a sign.</summary>
     public static IReadOnlyList<UnitChoice<double>> Latitude { get; } =
     [

@@ -39,7 +39,9 @@ internal static class Refusals
 
     private static bool OnRepeat(Wall wall) => wall.Id.StartsWith(Repeat, StringComparison.Ordinal);
 
-    private static bool OnSpray(Wall wall) => wall.Id.StartsWith("label.", StringComparison.Ordinal) && !wall.Id.StartsWith(PastSpray, StringComparison.Ordinal) && !OnRepeat(wall);
+    private static bool OnSpray(Wall wall) => wall.Id.StartsWith("mix.", StringComparison.Ordinal) || OnLabel(wall);
+
+    private static bool OnLabel(Wall wall) => wall.Id.StartsWith("label.", StringComparison.Ordinal) && !wall.Id.StartsWith(PastSpray, StringComparison.Ordinal) && !OnRepeat(wall);
 
     private static IEnumerable<DayStep> Step(string id, TaskKind kind, string title, IReadOnlyList<Wall> walls) => walls.Count == 0
         ? []

@@ -53,11 +53,12 @@ internal static class SpraySteps
         [
             $"Into the tank: {string.Join(", then ", trip.MixingOrder)}.",
             .. trip.Tanks.Select(t => $"Tank {t.Number}: {FigureText.Both(t.Carrier)} of water with {string.Join(", ", t.Products.Select(p => $"{p.Label} {FigureText.Both(p)}"))}."),
+            .. trip.IsWeighed ? ["A dry oz is an ounce by weight, read off a scale; it is never measured in a fluid ounce."] : Array.Empty<string>(),
             "Mix the next tank only when the last is empty.",
         ],
         OnlyWhen = task.Conditions,
-        Wear = WhatToWear.Spraying,
-        CautionIds = [Cautions.LabelId, Cautions.MixId],
+        Wear = trip.IsWeighed ? [.. WhatToWear.Spraying, .. WhatToWear.Weighing] : WhatToWear.Spraying,
+        CautionIds = trip.IsWeighed ? [Cautions.LabelId, Cautions.MixId, Cautions.WeighId] : [Cautions.LabelId, Cautions.MixId],
         Tools = [DayTool.SprayNow, DayTool.Tank, DayTool.SprayWindow],
         Troubles = [new("The wind rises before you mix", "Do not mix. A tank mixed is a tank that must be sprayed today.")],
     }.Ticked("Label read: this use, this grass, this rate, this year's total.", "Air gap between hose and tank.", "Clean water, soap and a towel within reach.");

@@ -7,6 +7,8 @@ internal static class WhatToWear
 
     internal static IReadOnlyList<string> Feeding { get; } = ["Closed shoes and gloves; eye protection in wind."];
 
+    internal static IReadOnlyList<string> Weighing { get; } = ["While weighing: the mask or respirator the label names against dust."];
+
     internal static IReadOnlyList<string> Spraying { get; } =
     [
         "What the label names, all of it.",

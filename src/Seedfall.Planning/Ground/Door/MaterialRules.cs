@@ -132,6 +132,7 @@ internal static class MaterialRules
         Price("prices.seedPerPound", prices.SeedPerPound, found);
         Price("prices.starterPerPound", prices.StarterPerPound, found);
         Price("prices.preEmergentPerFluidOunce", prices.PreEmergentPerFluidOunce, found);
+        Price("prices.preEmergentPerOunce", prices.PreEmergentPerOunce, found);
         Price("prices.coverPerPound", prices.CoverPerPound, found);
     }
 

@@ -24,6 +24,7 @@ internal static class MixingOrder
         FormulationClass.DryFlowable => "dry flowable",
         FormulationClass.SuspensionConcentrate => "suspension",
         FormulationClass.EmulsifiableConcentrate => "emulsifiable concentrate",
+        FormulationClass.SolublePowder => "soluble powder",
         FormulationClass.Solution => "solution",
         FormulationClass.Surfactant => "surfactant",
         _ => throw new ArgumentOutOfRangeException(nameof(formulation), formulation, "is not a known formulation"),

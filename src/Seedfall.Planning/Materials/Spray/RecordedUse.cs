@@ -1,4 +1,3 @@
-using Seedfall.Engine.Units;
 using Seedfall.Planning.Field;
 using Seedfall.Planning.Records;
 
@@ -7,15 +6,12 @@ namespace Seedfall.Planning.Materials;
 /// <summary>What the record of applications says of one label's product in a year.</summary>
 /// <param name="Applied">The most that came together on any one piece of ground, as product of the label's strength.</param>
 /// <param name="Applications">The applications counted, in order.</param>
-/// <param name="Uncounted">Applications of the same active ingredient that cannot be put as this product: strength or volume is missing.</param>
-public sealed record RecordedUse(VolumePerArea Applied, IReadOnlyList<LogEntry.Applied> Applications, IReadOnlyList<LogEntry.Applied> Uncounted)
+/// <param name="Uncounted">Applications of the same active ingredient that cannot be put as this product: strength or amount in its measure is missing.</param>
+public sealed record RecordedUse(ProductRate Applied, IReadOnlyList<LogEntry.Applied> Applications, IReadOnlyList<LogEntry.Applied> Uncounted)
 {
-    /// <summary>Nothing recorded.</summary>
-    public static RecordedUse None { get; } = new(VolumePerArea.Zero, [], []);
-
     /// <summary>
     /// The year's record of one label's active ingredient. From a recorded mass <c>product = mass / strength / area</c>; where the
-    /// strength is not known, or no mass was written, the recorded volume itself.
+    /// strength is not known, or no mass was written, the recorded product itself where it is of the label's measure.
     /// </summary>
     /// <param name="label">The label; its strength turns active ingredient into product.</param>
     /// <param name="log">The lawn's field log.</param>
@@ -25,9 +21,9 @@ public sealed record RecordedUse(VolumePerArea Applied, IReadOnlyList<LogEntry.A
     {
         ArgumentNullException.ThrowIfNull(label);
         var entries = YearTotals.Counting(log, year).Where(e => (before is null || e.Day < before) && Names(e, label.ActiveIngredient)).ToList();
-        var rates = entries.Select(e => (Entry: e, Rate: ProductRate(e, label))).ToList();
+        var rates = entries.Select(e => (Entry: e, Rate: PerSquareMeter(e, label))).ToList();
         return new(
-            VolumePerArea.FromLitersPerSquareMeter(YearTotals.Heaviest(rates.Where(r => r.Rate is not null).Select(r => (r.Entry.PatchId, r.Rate!.Value))).Rate),
+            ProductRate.Of(label.Rate.Measure, YearTotals.Heaviest(rates.Where(r => r.Rate is not null).Select(r => (r.Entry.PatchId, r.Rate!.Value))).Rate),
             [.. rates.Where(r => r.Rate is not null).Select(r => r.Entry)],
             [.. rates.Where(r => r.Rate is null).Select(r => r.Entry)]);
     }
@@ -36,19 +32,17 @@ public sealed record RecordedUse(VolumePerArea Applied, IReadOnlyList<LogEntry.A
     internal static bool Names(LogEntry.Applied entry, string active) =>
         entry.What.Actives.Any(a => ActiveName.Same(a.Name, active)) || ActiveName.Same(entry.What.Product, active);
 
-    /// <summary>Product of the label's strength per area, L/m2; null where it cannot be told.</summary>
-    private static double? ProductRate(LogEntry.Applied entry, HerbicideLabel label)
+    /// <summary>Product of the label's strength per area, L/m2 or kg/m2 by the label's measure; null where it cannot be told.</summary>
+    private static double? PerSquareMeter(LogEntry.Applied entry, HerbicideLabel label)
     {
         var activeKg = entry.What.Actives.Where(a => ActiveName.Same(a.Name, label.ActiveIngredient)).Sum(a => a.Amount.Kilograms);
         var squareMeters = YearTotals.Ground(entry).SquareMeters;
-        return (activeKg, Strength(label), entry.What.Amount.Volume) switch
+        var product = label.Rate.Measure == ProductMeasure.Volume ? entry.What.Amount.Volume?.Liters : entry.What.Amount.Mass?.Kilograms;
+        return (activeKg, YearlyUse.Strength(label), product) switch
         {
-            ( > 0.0, { } kgPerLiter, _) => activeKg / kgPerLiter / squareMeters,
-            (_, _, { } volume) => volume.Liters / squareMeters,
+            ( > 0.0, { } strength, _) => activeKg / strength.Active / squareMeters,
+            (_, _, { } amount) => amount / squareMeters,
             _ => null,
         };
     }
-
-    private static double? Strength(HerbicideLabel label) =>
-        label.StrengthKgPerLiter ?? (Actives.Is(label.ActiveIngredient, Actives.Mesotrione) ? LabelRate.StrengthFromPoundsPerGallon(4.0) : null);
 }

@@ -36,9 +36,15 @@ internal static class RepeatWait
                 Wall(Text($"{went} It emerged {FigureText.DateText(green.Day)}; {days} days must pass before a repeat."), $"Wait until {FigureText.DateText(green.Day.AddDays(days))}.", Entered),
             ({ } days, false) when day < last.Day.AddDays(days) =>
                 Wall(Text($"{went} A repeat may come no sooner than {days} days after emergence, and fewer have passed since the spraying itself."), $"Wait until {FigureText.DateText(last.Day.AddDays(days))} at the least.", Entered),
+            (_, true) when label.MowingsBeforeSeedlings is { } asked && Mowed(log, (LogEntry?)green ?? seeded!, day) is var mowed && mowed < asked =>
+                Wall(Text($"{went} The label asks for {asked} mowings of the new grass before it goes on seedlings; {mowed} are in the log."), "Mow as the grass grows and write each mowing down; then mix.", Entered),
             _ => null,
         };
     }
+
+    /// <summary>Mowings of the new grass up to a day, one a day.</summary>
+    private static int Mowed(FieldLog log, LogEntry since, DateOnly day) =>
+        log.Standing.OfType<LogEntry.Mowed>().Select(e => e.Day).Where(d => d > since.Day && d <= day).Distinct().Count();
 
     private static Wall Wall(string statement, string instead, string source) => new("label.repeat", Rule, statement, instead, source);
 

@@ -39,7 +39,7 @@ public sealed record RinsePlan(Figure LeftOver, Figure RinseWater, Figure Strip,
     /// <param name="tank">Size of the tank, above 0.</param>
     /// <param name="area">Ground of the trip.</param>
     /// <param name="left">Mix left behind; null takes the usual.</param>
-    public static RinsePlan Of(string trip, IReadOnlyList<(string Name, VolumePerArea Rate, VolumePerArea? Most)> items, VolumePerArea carrier, Volume tank, Area area, Volume? left = null)
+    public static RinsePlan Of(string trip, IReadOnlyList<(string Name, ProductRate Rate, ProductRate? Most)> items, VolumePerArea carrier, Volume tank, Area area, Volume? left = null)
     {
         ArgumentNullException.ThrowIfNull(items);
         if (!(carrier > VolumePerArea.Zero) || !(tank > Volume.Zero))
@@ -66,16 +66,16 @@ public sealed record RinsePlan(Figure LeftOver, Figure RinseWater, Figure Strip,
             Work(strip, Volume.FromLiters(rinseL)));
     }
 
-    private static RinsedProduct Product(string id, (string Name, VolumePerArea Rate, VolumePerArea? Most) item, double stripM2, double still)
+    private static RinsedProduct Product(string id, (string Name, ProductRate Rate, ProductRate? Most) item, double stripM2, double still)
     {
-        var leftL = item.Rate.LitersPerSquareMeter * stripM2;
-        var roomLM2 = (item.Most?.LitersPerSquareMeter ?? item.Rate.LitersPerSquareMeter) - item.Rate.LitersPerSquareMeter;
+        var left = item.Rate * stripM2;
+        var room = (item.Most ?? item.Rate) - item.Rate;
         return new(
             item.Name,
-            Worked.Computed($"{id}.left", $"{item.Name} in what is left", QuantityKind.Dose, leftL, "product = rate x strip"),
-            Worked.Computed($"{id}.strip", $"{item.Name} on the strip", QuantityKind.LabelRate, item.Rate.LitersPerSquareMeter * (1.0 - still), "rate x (1 - share still in the sprayer)", "Never above the rate of the lawn.", new WorkingInput("rate", "rate of the lawn", item.Rate.FluidOuncesPerAcre, "fl oz per acre")),
-            roomLM2 > 1.0e-9 * item.Rate.LitersPerSquareMeter
-                ? Worked.Computed($"{id}.area", $"{item.Name}: treated ground the rinsate needs", QuantityKind.Area, leftL / roomLM2, "area = product left / (label's highest rate - rate)", null, new WorkingInput("most", "label's highest rate", item.Most!.Value.FluidOuncesPerAcre, "fl oz per acre"), new WorkingInput("rate", "rate of the lawn", item.Rate.FluidOuncesPerAcre, "fl oz per acre"))
+            Worked.Computed($"{id}.left", $"{item.Name} in what is left", item.Rate.Measure.DoseKind(), left.PerSquareMeter, "product = rate x strip"),
+            Worked.Computed($"{id}.strip", $"{item.Name} on the strip", item.Rate.Measure.RateKind(), item.Rate.PerSquareMeter * (1.0 - still), "rate x (1 - share still in the sprayer)", "Never above the rate of the lawn.", item.Rate.Input("rate", "rate of the lawn")),
+            room > item.Rate * 1.0e-9
+                ? Worked.Computed($"{id}.area", $"{item.Name}: treated ground the rinsate needs", QuantityKind.Area, left.PerSquareMeter / room.PerSquareMeter, "area = product left / (label's highest rate - rate)", null, item.Most!.Value.Input("most", "label's highest rate"), item.Rate.Input("rate", "rate of the lawn"))
                 : null);
     }
 

@@ -52,8 +52,7 @@ internal static class SprayAdvice
             yield return new("spray.fine-fescue", "Fine fescues are reported as not labeled at seeding with mesotrione: read your label twice.", "fine-fescue tolerance breeding work, Rutgers University", Sureness.Published);
         }
 
-        var strength = label.StrengthKgPerLiter ?? LabelRate.StrengthFromPoundsPerGallon(4.0);
-        if (seeded.Contains(GrassSpecies.PerennialRyegrass) && LabelRate.ActiveIngredient(label.Rate, strength).KilogramsPerSquareMeter * 1.0e7 > LowRateGramsPerHectare * 1.001)
+        if (seeded.Contains(GrassSpecies.PerennialRyegrass) && YearlyUse.Strength(label) is { } strength && LabelRate.ActiveIngredient(label.Rate, strength).KilogramsPerSquareMeter * 1.0e7 > LowRateGramsPerHectare * 1.001)
         {
             yield return new("spray.ryegrass", "With perennial ryegrass in the seed use the low rate, about 5 fl oz per acre of a 4 lb per gallon product.", "low rates: Delaware Cooperative Extension 2008; the number is common practice, no source read", Sureness.CommonPractice);
         }

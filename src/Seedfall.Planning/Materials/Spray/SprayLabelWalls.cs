@@ -14,9 +14,14 @@ internal static class SprayLabelWalls
     /// <summary>Walls that stop the pre-emergent on seed-down day.</summary>
     internal static IEnumerable<Wall> For(Lawn lawn, HerbicideLabel label, IReadOnlyList<GrassSpecies> seeded, TradeTables tables, YearUse use)
     {
-        if (label.MaximumRate is { } most && label.Rate.LitersPerSquareMeter > most.LitersPerSquareMeter * Slack)
+        if (Measured(label) is { } measured)
         {
-            yield return new("label.rate", "Highest rate in one application", Text($"{label.ActiveIngredient} at {label.Rate.FluidOuncesPerAcre:0.##} fl oz per acre is above the label's {most.FluidOuncesPerAcre:0.##}."), Text($"Enter a rate of {most.FluidOuncesPerAcre:0.##} fl oz per acre or less."), Source);
+            yield return measured;
+        }
+
+        if (label.MaximumRate is { } most && label.Rate > most * Slack)
+        {
+            yield return new("label.rate", "Highest rate in one application", Text($"{label.ActiveIngredient} at {label.Rate.Words()} is above the label's {most.PerAcre():0.##}."), Text($"Enter a rate of {most.Words()} or less."), Source);
         }
 
         foreach (var wall in use.Walls("label.yearly-maximum", 1).Concat(Species(lawn, label, seeded, tables)).Concat(Handling(lawn, label)))
@@ -33,6 +38,24 @@ internal static class SprayLabelWalls
     /// <summary>The wall that stops only the repeat; null where it fits or none is planned.</summary>
     internal static Wall? Repeat(HerbicideLabel label, YearUse use) =>
         label.RepeatAfterEmergenceDays is null ? null : use.Walls("label.yearly-maximum.repeat", 2).LastOrDefault();
+
+    /// <summary>A dry product by volume, or a liquid by weight: the one is no dose, the other most likely fluid ounces misread.</summary>
+    private static Wall? Measured(HerbicideLabel label) => (label.Formulation.IsDry(), label.Rate.Measure) switch
+    {
+        (true, ProductMeasure.Volume) => new(
+            "mix.by-weight",
+            "Dry product is weighed",
+            $"{label.ActiveIngredient} is entered as a {MixingOrder.Words(label.Formulation)} with its rate as a volume; a volume of dry product is no dose.",
+            "Enter the label's rate by weight, in ounces, pounds or grams for an area. If it is a liquid, put its formulation right.",
+            Worked.Practice),
+        (false, ProductMeasure.Weight) => new(
+            "mix.by-volume",
+            "Liquid product is measured",
+            $"{label.ActiveIngredient} is entered as a liquid ({MixingOrder.Words(label.Formulation)}) with its rate as a weight; an ounce of weight is not a fluid ounce.",
+            "Read the label again: enter fluid ounces, pints or milliliters for an area, or put the formulation right if the product is dry.",
+            Worked.Practice),
+        _ => null,
+    };
 
     private static IEnumerable<Wall> Species(Lawn lawn, HerbicideLabel label, IReadOnlyList<GrassSpecies> seeded, TradeTables tables)
     {

@@ -5,7 +5,7 @@ using Seedfall.Planning.Plan;
 namespace Seedfall.Planning.Materials;
 
 /// <summary>Something that goes into the tank of one trip.</summary>
-internal sealed record TankItem(string Slug, string Name, FormulationClass Formulation, VolumePerArea Rate, string Source, Sureness Sureness);
+internal sealed record TankItem(string Slug, string Name, FormulationClass Formulation, ProductRate Rate, string Source, Sureness Sureness);
 
 /// <summary>One trip with the sprayer as figures: amounts, tanks, order, jar test.</summary>
 internal static class SprayTrips
@@ -24,7 +24,7 @@ internal static class SprayTrips
         var carrierTotal = LabelRate.ProductFor(carrier, area);
         var loads = tank is { } size ? TankMix.Loads(carrierTotal, size) : [carrierTotal];
         var ordered = items.OrderBy(i => i.Formulation).ToList();
-        var doses = ordered.ToDictionary(i => i.Slug, i => TankMix.Split(LabelRate.ProductFor(i.Rate, area), loads));
+        var doses = ordered.ToDictionary(i => i.Slug, i => TankMix.Split(i.Rate, area, loads));
         return new SprayTrip(
             id,
             title,
@@ -35,28 +35,30 @@ internal static class SprayTrips
             MixingOrder.JarTest(ordered));
     }
 
-    private static SprayProduct Product(string trip, TankItem item, IReadOnlyList<Volume> doses, Area area, IReadOnlyList<PatchSummary> patches)
+    private static SprayProduct Product(string trip, TankItem item, IReadOnlyList<double> doses, Area area, IReadOnlyList<PatchSummary> patches)
     {
-        var rate = new Figure($"spray.{trip}.{item.Slug}.rate", $"{item.Name}: rate", QuantityKind.LabelRate, item.Rate.LitersPerSquareMeter, new Working("as entered", [], item.Source, item.Sureness));
+        var rate = new Figure($"spray.{trip}.{item.Slug}.rate", $"{item.Name}: rate", item.Rate.Measure.RateKind(), item.Rate.PerSquareMeter, new Working("as entered", [], item.Source, item.Sureness));
         var total = Worked.Computed(
-            $"spray.{trip}.{item.Slug}.total", $"{item.Name} in all", QuantityKind.Dose, doses.Sum(d => d.Liters), "total = sum of the tanks, each rate A carrier/total carrier, rounded down once to the measure's marks", "Product, not diluted mix: the amount for the record.",
-            new WorkingInput("rate", "label rate", item.Rate.FluidOuncesPerAcre, "fl oz per acre"), new WorkingInput("A", "area", area.Acres, "acre"), new WorkingInput("n", "tanks", doses.Count, ""));
+            $"spray.{trip}.{item.Slug}.total", $"{item.Name} in all", item.Rate.Measure.DoseKind(), doses.Sum(), $"total = sum of the tanks, each rate A carrier/total carrier, rounded down once to {Marks(item)}", "Product, not diluted mix: the amount for the record.",
+            item.Rate.Input("rate", "label rate"), new WorkingInput("A", "area", area.Acres, "acre"), new WorkingInput("n", "tanks", doses.Count, ""));
         return new(item.Name, item.Formulation, rate, total, [.. patches.Select(p => PerPatch(trip, item, p))]);
     }
 
     private static Figure PerPatch(string trip, TankItem item, PatchSummary patch) => Worked.Computed(
-        $"spray.{trip}.{item.Slug}.{patch.Id}", $"{item.Name} on {patch.Name}", QuantityKind.Dose, LabelRate.ProductFor(item.Rate, new Area(patch.Area.Value)).Liters, "amount = rate A", null,
-        new WorkingInput("rate", "label rate", item.Rate.FluidOuncesPerAcre, "fl oz per acre"), new WorkingInput("A", "area", new Area(patch.Area.Value).Acres, "acre"));
+        $"spray.{trip}.{item.Slug}.{patch.Id}", $"{item.Name} on {patch.Name}", item.Rate.Measure.DoseKind(), item.Rate.PerSquareMeter * patch.Area.Value, "amount = rate A", null,
+        item.Rate.Input("rate", "label rate"), new WorkingInput("A", "area", new Area(patch.Area.Value).Acres, "acre"));
 
     private static Figure Carrier(string trip, VolumePerArea carrier, Volume total, Area area, int tanks) => Worked.Computed(
         $"spray.{trip}.carrier", "water as carrier", QuantityKind.Volume, total.Liters, "carrier = rate A", null,
         new WorkingInput("rate", "carrier put out", carrier.GallonsPerThousandSquareFeet, "gal per 1,000 sq ft"), new WorkingInput("A", "area", area.ThousandSquareFeet, "1,000 sq ft"), new WorkingInput("n", "tanks", tanks, ""));
 
-    private static TankLoad Tank(string trip, int number, Volume load, Volume total, IReadOnlyList<TankItem> items, IReadOnlyDictionary<string, IReadOnlyList<Volume>> doses)
+    private static TankLoad Tank(string trip, int number, Volume load, Volume total, IReadOnlyList<TankItem> items, IReadOnlyDictionary<string, IReadOnlyList<double>> doses)
     {
         var carrier = Worked.Computed($"spray.{trip}.tank-{number}.carrier", $"tank {number}", QuantityKind.Volume, load.Liters, "full tanks first, the rest in the last", null, new WorkingInput("total", "carrier in all", total.Gallons, "gal"));
         return new(number, carrier, [.. items.Select(i => Worked.Sourced(
-            $"spray.{trip}.tank-{number}.{i.Slug}", i.Name, QuantityKind.Dose, doses[i.Slug][number - 1].Liters, "dose = product x load / carrier, rounded down to the measure's marks", CalibrationSource, Sureness.Computed, null,
+            $"spray.{trip}.tank-{number}.{i.Slug}", i.Name, i.Rate.Measure.DoseKind(), doses[i.Slug][number - 1], $"dose = product x load / carrier, rounded down to {Marks(i)}", CalibrationSource, Sureness.Computed, null,
             new WorkingInput("load", "carrier in this tank", load.Gallons, "gal"), new WorkingInput("carrier", "carrier in all", total.Gallons, "gal")))]);
     }
+
+    private static string Marks(TankItem item) => item.Rate.Measure == ProductMeasure.Volume ? "the measure's marks" : "what the scale shows (0.1 g below 100 g, 1 g above: common practice)";
 }

@@ -34,12 +34,15 @@ public static class TankMix
     /// </summary>
     /// <param name="product">Product for the whole trip by rate and area.</param>
     /// <param name="loads">Carrier of each tank, from <see cref="Loads"/>.</param>
-    public static IReadOnlyList<Volume> Split(Volume product, IReadOnlyList<Volume> loads)
-    {
-        ArgumentNullException.ThrowIfNull(loads);
-        var carrierL = loads.Sum(l => l.Liters);
-        return [.. loads.Select(l => Measurable(product * (l.Liters / carrierL)))];
-    }
+    public static IReadOnlyList<Volume> Split(Volume product, IReadOnlyList<Volume> loads) => [.. Shares(loads).Select(share => Measurable(product * share))];
+
+    /// <summary>Dry product for each tank, likewise.</summary>
+    public static IReadOnlyList<Mass> Split(Mass product, IReadOnlyList<Volume> loads) => [.. Shares(loads).Select(share => Measurable(product * share))];
+
+    /// <summary>Product of a rate over an area for each tank: L by volume, kg by weight.</summary>
+    internal static IReadOnlyList<double> Split(ProductRate rate, Area area, IReadOnlyList<Volume> loads) => rate.Weight is { } weight
+        ? [.. Split(LabelRate.ProductFor(weight, area), loads).Select(m => m.Kilograms)]
+        : [.. Split(LabelRate.ProductFor(rate.Volume!.Value, area), loads).Select(v => v.Liters)];
 
     /// <summary>The dose rounded down to a measure's marks: 0.05 mL below 10 mL, 0.5 mL below 100 mL, 5 mL above.</summary>
     public static Volume Measurable(Volume dose)
@@ -51,5 +54,25 @@ public static class TankMix
             _ => 5.0,
         };
         return Volume.FromMilliliters(Math.Floor(dose.Milliliters / stepMl + Sliver) * stepMl);
+    }
+
+    /// <summary>The dose rounded down to what the scale shows, see <see cref="ScaleStep"/>.</summary>
+    public static Mass Measurable(Mass dose)
+    {
+        var stepG = ScaleStep(dose).Grams;
+        return Mass.FromGrams(Math.Floor(dose.Grams / stepG + Sliver) * stepG);
+    }
+
+    /// <summary>
+    /// What the scale is taken to show: 0.1 g below 100 g, 1 g above, a small scale and a bench scale kept for pesticides alone.
+    /// Common practice, no source read.
+    /// </summary>
+    public static Mass ScaleStep(Mass dose) => Mass.FromGrams(dose.Grams < 100.0 ? 0.1 : 1.0);
+
+    private static IEnumerable<double> Shares(IReadOnlyList<Volume> loads)
+    {
+        ArgumentNullException.ThrowIfNull(loads);
+        var carrierL = loads.Sum(l => l.Liters);
+        return loads.Select(l => l.Liters / carrierL);
     }
 }

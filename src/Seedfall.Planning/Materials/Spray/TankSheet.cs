@@ -70,22 +70,12 @@ public sealed record TankSheet(
             section.Walls,
             section.Assumptions,
             section.Value?.Advice ?? [],
-            [Plan.Cautions.Label, Plan.Cautions.Mix, Plan.Cautions.Spray, .. lawn.AppliedForHire == true ? [Plan.Cautions.Hire] : Array.Empty<Caution>()]);
+            [Plan.Cautions.Label, Plan.Cautions.Mix, .. trips.Any(t => t.Trip.IsWeighed) ? [Plan.Cautions.Weigh] : Array.Empty<Caution>(), Plan.Cautions.Spray, .. lawn.AppliedForHire == true ? [Plan.Cautions.Hire] : Array.Empty<Caution>()]);
     }
 
-    /// <summary>A dry product, the wait before a repeat, and past sprays whose wait seed still stands under.</summary>
+    /// <summary>The wait before a repeat, and past sprays whose wait seed still stands under.</summary>
     private static IEnumerable<Wall> Waits(Lawn lawn, YearUse use, FieldLog log, Choices choices, DateOnly day)
     {
-        if (lawn.PreEmergent!.Formulation is FormulationClass.WettablePowder or FormulationClass.DryFlowable)
-        {
-            yield return new(
-                "mix.by-weight",
-                "Dry product is weighed",
-                $"{lawn.PreEmergent.ActiveIngredient} is entered as a {MixingOrder.Words(lawn.PreEmergent.Formulation)} with its rate as a volume; a volume of dry product is no dose.",
-                "Weigh it on a scale by its label's ounces or grams for this area. This page measures liquids only.",
-                Worked.Practice);
-        }
-
         if (RepeatWait.For(lawn.PreEmergent!, use.Recorded, log, day) is { } repeat)
         {
             yield return repeat;
@@ -105,14 +95,14 @@ public sealed record TankSheet(
         return new(
             trip,
             pesticide,
-            [.. trip.Tanks.Select(t => (IReadOnlyList<string>)[.. t.Products.Select(p => DoseMeasure.Words(new Volume(p.Value), pesticide))])],
+            [.. trip.Tanks.Select(t => (IReadOnlyList<string>)[.. t.Products.Select(p => DoseMeasure.Words(p, pesticide))])],
             [.. trip.Products.Select((p, i) => PerGallon(trip.Id, i, p, carrier))],
-            tank is { } size ? RinsePlan.Of(trip.Id, [.. trip.Products.Select(p => (p.Name, new VolumePerArea(p.Rate.Value), Most(p, lawn, use)))], carrier, size, area, left) : null,
-            [.. MixNotes.For([.. trip.Products.Select(p => p.Formulation)])]);
+            tank is { } size ? RinsePlan.Of(trip.Id, [.. trip.Products.Select(p => (p.Name, p.Rate.RateOf(), Most(p, lawn, use)))], carrier, size, area, left) : null,
+            [.. MixNotes.For(trip)]);
     }
 
     /// <summary>The highest rate the ground may have come to once the rinsate is on it; null where the label leaves no room known.</summary>
-    private static VolumePerArea? Most(SprayProduct product, Lawn lawn, YearUse? use)
+    private static ProductRate? Most(SprayProduct product, Lawn lawn, YearUse? use)
     {
         if (use is null || product.Name != lawn.PreEmergent?.ActiveIngredient || use.Label.MaximumRate is not { } most)
         {
@@ -124,7 +114,7 @@ public sealed record TankSheet(
     }
 
     private static Figure PerGallon(string trip, int number, SprayProduct product, VolumePerArea carrier) => Worked.Sourced(
-        $"mix.{trip}.{number + 1}.gallon", $"{product.Name} in each gallon (3.785 L)", QuantityKind.Dose, product.Rate.Value / carrier.LitersPerSquareMeter * Volume.FromGallons(1.0).Liters, "product per gallon = rate / carrier",
+        $"mix.{trip}.{number + 1}.gallon", $"{product.Name} in each gallon (3.785 L)", product.Total.Kind, product.Rate.Value / carrier.LitersPerSquareMeter * Volume.FromGallons(1.0).Liters, "product per gallon = rate / carrier",
         "K-State Extension (Wolf)", Sureness.Computed, "Before rounding: the table of tanks is what is measured.",
-        new WorkingInput("rate", "label rate", new VolumePerArea(product.Rate.Value).FluidOuncesPerAcre, "fl oz per acre"), new WorkingInput("carrier", "carrier put out", carrier.GallonsPerAcre, "gal per acre"));
+        product.Rate.RateOf().Input("rate", "label rate"), new WorkingInput("carrier", "carrier put out", carrier.GallonsPerAcre, "gal per acre"));
 }

@@ -1,5 +1,4 @@
 using System.Globalization;
-using Seedfall.Engine.Units;
 using Seedfall.Engine.Workings;
 using Seedfall.Planning.Field;
 using Seedfall.Planning.Ground;
@@ -11,12 +10,13 @@ namespace Seedfall.Planning.Materials;
 /// <param name="Label">The label.</param>
 /// <param name="Entered">From the notes: the entered figure or the past sprays, whichever is more.</param>
 /// <param name="Recorded">From the record of applications.</param>
-internal sealed record YearUse(HerbicideLabel Label, VolumePerArea Entered, RecordedUse Recorded)
+/// <param name="Uncounted">Past sprays of the notes that cannot be put as this product, being of the other measure.</param>
+internal sealed record YearUse(HerbicideLabel Label, ProductRate Entered, RecordedUse Recorded, IReadOnlyList<PastSpray> Uncounted)
 {
     private const string Source = "label, as entered";
 
     /// <summary>Applied so far. What is in the notes and what is in the record are taken as different applications.</summary>
-    internal VolumePerArea Applied => Entered + Recorded.Applied;
+    internal ProductRate Applied => Entered + Recorded.Applied;
 
     /// <param name="lawn">The lawn with its past sprays; one of the same day as a recorded application is that application.</param>
     /// <param name="label">The label.</param>
@@ -27,7 +27,8 @@ internal sealed record YearUse(HerbicideLabel Label, VolumePerArea Entered, Reco
     {
         var recorded = RecordedUse.Of(label, log, year, before);
         var days = recorded.Applications.Select(e => e.Day).ToHashSet();
-        return new(label, YearlyUse.Applied(label, [.. lawn.Sprayed.Where(s => !days.Contains(s.Date))], year), recorded);
+        List<PastSpray> noted = [.. lawn.Sprayed.Where(s => !days.Contains(s.Date))];
+        return new(label, YearlyUse.Applied(label, noted, year), recorded, YearlyUse.OtherMeasure(label, noted, year));
     }
 
     /// <summary>The walls of the year for so many applications at the label's rate; empty where they fit or no maximum is known.</summary>
@@ -48,50 +49,59 @@ internal sealed record YearUse(HerbicideLabel Label, VolumePerArea Entered, Reco
                 Source);
         }
 
+        if (Uncounted.Count > 0)
+        {
+            yield return new(
+                $"{id}.uncounted",
+                "Highest amount in one year",
+                Text($"The notes name {Label.ActiveIngredient} of {string.Join(", ", Uncounted.Select(s => FigureText.DateText(s.Date)))} {(Label.Rate.Measure == ProductMeasure.Weight ? "by volume" : "by weight")}; it cannot be held against a yearly maximum given {(Label.Rate.Measure == ProductMeasure.Weight ? "by weight" : "by volume")}."),
+                "Write it into the record with its amount of active ingredient, and enter this product's strength in the notes; then take it out of the notes' past sprays.",
+                Source);
+        }
+
         if (!YearlyUse.Fits(most, [Applied, .. Enumerable.Repeat(Label.Rate, applications)]))
         {
             yield return Full(id, most, applications);
         }
     }
 
-    private Wall Full(string id, VolumePerArea most, int applications)
+    private Wall Full(string id, ProductRate most, int applications)
     {
-        var room = Math.Max(0.0, most.FluidOuncesPerAcre - Applied.FluidOuncesPerAcre);
+        var room = most > Applied ? most - Applied : ProductRate.Nothing(most.Measure);
         return new(
             id,
             "Highest amount in one year",
-            Text($"{string.Join(" + ", Parts(applications))} = {Applied.FluidOuncesPerAcre + applications * Label.Rate.FluidOuncesPerAcre:0.##} fl oz per acre of {Label.ActiveIngredient} this year is above {most.FluidOuncesPerAcre:0.##}."),
-            room > 0.0
-                ? Text($"{room:0.##} fl oz per acre ({room / LitersPerHectareInOunces:0.###} L/ha) are left this year: lower the rate to that if the label allows so little, leave an application out, or wait for the new year.{Twice}")
+            Text($"{string.Join(" + ", Parts(applications))} = {(Applied + Label.Rate * applications).Words()} of {Label.ActiveIngredient} this year is above {most.PerAcre():0.##}."),
+            !room.IsNothing
+                ? Text($"{room.Words()} ({Metric(room)}) are left this year: lower the rate to that if the label allows so little, leave an application out, or wait for the new year.{Twice}")
                 : $"Nothing is left this year: leave it out until the new year.{Twice}",
             Label.MaximumPerYear is null ? "HortScience 53(11):1689, maximum annual use rate; check your label" : Source);
     }
 
     private IEnumerable<string> Parts(int applications)
     {
-        if (Entered > VolumePerArea.Zero)
+        if (!Entered.IsNothing)
         {
-            yield return Text($"{Entered.FluidOuncesPerAcre:0.##} entered in the notes");
+            yield return Text($"{Entered.PerAcre():0.##} entered in the notes");
         }
 
-        if (Recorded.Applied > VolumePerArea.Zero)
+        if (!Recorded.Applied.IsNothing)
         {
-            yield return Text($"{Recorded.Applied.FluidOuncesPerAcre:0.##} in the record");
+            yield return Text($"{Recorded.Applied.PerAcre():0.##} in the record");
         }
 
-        yield return Text($"{Label.Rate.FluidOuncesPerAcre:0.##} now");
+        yield return Text($"{Label.Rate.PerAcre():0.##} now");
         if (applications > 1)
         {
-            yield return Text($"{Label.Rate.FluidOuncesPerAcre:0.##} repeated");
+            yield return Text($"{Label.Rate.PerAcre():0.##} repeated");
         }
     }
 
-    private string Twice => Entered > VolumePerArea.Zero && Recorded.Applied > VolumePerArea.Zero
+    private string Twice => !Entered.IsNothing && !Recorded.Applied.IsNothing
         ? " If the notes and the record mean the same application, take it out of the notes."
         : "";
 
-    /// <summary>Fluid ounces per acre in one liter per hectare.</summary>
-    private static double LitersPerHectareInOunces => VolumePerArea.FromLitersPerHectare(1.0).FluidOuncesPerAcre;
+    private static string Metric(ProductRate rate) => rate.Weight is { } weight ? Text($"{weight.KilogramsPerHectare:0.####} kg/ha") : Text($"{rate.Volume!.Value.LitersPerHectare:0.###} L/ha");
 
     private static string Text(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
 }

@@ -173,13 +173,27 @@ internal static class AfterTasks
             Steps =
             [
                 Counted(from),
-                "Most broadleaf labels allow seedlings to be sprayed only after two mowings, some after more: read yours and count the mowings noted.",
+                .. Asked(facts, from),
                 "Pull what is few. Annual weeds of summer die with the first frost.",
                 .. facts.Lawn.PreEmergent?.RepeatAfterEmergenceDays is { } days ? new[] { $"A repeat of {facts.Lawn.PreEmergent.ActiveIngredient} is allowed by the label you entered no sooner than {days} days after emergence and only within its yearly maximum." } : [],
             ],
             CautionIds = [Cautions.LabelId],
             Figures = from is null ? [] : [from],
         };
+    }
+
+    private static IEnumerable<string> Asked(TaskFacts facts, Figure? from)
+    {
+        if (facts.Lawn.PreEmergent is { MowingsBeforeSeedlings: { } mowings } label)
+        {
+            yield return FormattableString.Invariant($"The label you entered lets {label.ActiveIngredient} go on seedlings after {mowings} mowing{(mowings == 1 ? "" : "s")} of the new grass.");
+            if (from is null)
+            {
+                yield return "In most past seasons growth ends before that: count what is noted, not the days.";
+            }
+        }
+
+        yield return "Most broadleaf labels allow seedlings to be sprayed only after two mowings, some after more: read yours and count the mowings noted.";
     }
 
     private static string Counted(Figure? from) => (from?.Working.Inputs.FirstOrDefault(input => input.Symbol == "n")?.Value ?? 0.0) switch

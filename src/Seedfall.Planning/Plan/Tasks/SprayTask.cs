@@ -26,9 +26,14 @@ internal static class SprayTask
             "Wind 5 mph or less at the nozzle" + (facts.Lawn.PreEmergent?.MaximumWind is { } wind ? $", and never above the label's {wind.MilesPerHour:0.#} mph." : ", and never above the label's limit."),
             "No rain within the hours the label asks.",
         ],
-        CautionIds = facts.Lawn.AppliedForHire == true
-            ? [Cautions.LabelId, Cautions.MixId, Cautions.SprayId, Cautions.HireId]
-            : [Cautions.LabelId, Cautions.MixId, Cautions.SprayId],
+        CautionIds =
+        [
+            Cautions.LabelId,
+            Cautions.MixId,
+            .. trip.IsWeighed ? [Cautions.WeighId] : Array.Empty<string>(),
+            Cautions.SprayId,
+            .. facts.Lawn.AppliedForHire == true ? [Cautions.HireId] : Array.Empty<string>(),
+        ],
         Figures = [trip.CarrierTotal, .. trip.Products.Select(p => p.Total)],
     };
 

@@ -109,9 +109,10 @@ internal static class Answers
     public static IReadOnlyList<(FormulationClass, string, string)> Formulations { get; } =
     [
         (FormulationClass.WettablePowder, "wp", "Wettable powder"),
-        (FormulationClass.DryFlowable, "df", "Dry flowable"),
+        (FormulationClass.DryFlowable, "df", "Dry flowable, water-dispersible granule"),
         (FormulationClass.SuspensionConcentrate, "sc", "Suspension concentrate"),
         (FormulationClass.EmulsifiableConcentrate, "ec", "Emulsifiable concentrate"),
+        (FormulationClass.SolublePowder, "sp", "Soluble powder or granule"),
         (FormulationClass.Solution, "sl", "Solution"),
         (FormulationClass.Surfactant, "su", "Surfactant"),
     ];

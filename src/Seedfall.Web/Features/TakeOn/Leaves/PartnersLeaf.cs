@@ -12,7 +12,7 @@ internal sealed class PartnersLeaf() : ListLeaf<TankPartner>("partners", "Condit
 {
     private static readonly TextField Name = new("partner", "What it is") { Required = true, Longest = 60, Hint = "The generic class.", Offers = ["wetting agent", "soil conditioner", "surfactant"] };
     private static readonly ChoiceField<FormulationClass> Formulation = new("formulation", "Formulation", Answers.Formulations);
-    private static readonly QuantityField<VolumePerArea> Rate = new("rate", "Rate", UnitChoices.LabelRate, VolumePerArea.FromLitersPerHectare(0.0), VolumePerArea.FromLitersPerHectare(1000.0)) { Required = true, AboveLeast = true };
+    private static readonly EitherField<VolumePerArea, MassPerArea, ProductRate> Rate = ProductFields.Rate("rate", "Rate", 1000.0) with { Required = true };
     private static readonly TickField Shares = new("shares", "Shares the tank with the pre-emergent") { Hint = "Only where both labels allow it." };
 
     public override string Each => "product";
@@ -24,7 +24,7 @@ internal sealed class PartnersLeaf() : ListLeaf<TankPartner>("partners", "Condit
     protected override Lawn With(Lawn lawn, IReadOnlyList<TankPartner> items) => lawn with { TankPartners = items };
 
     protected override string Gist(TankPartner item, Lawn lawn, UnitSystem system) =>
-        $"{item.Name}, {FigureText.Show(QuantityKind.LabelRate, item.Rate.LitersPerSquareMeter, system)}";
+        $"{item.Name}, {ProductFields.Show(item.Rate, system)}";
 
     protected override void FillItem(TankPartner? before, Lawn lawn, Entries entries)
     {

@@ -15,11 +15,12 @@ internal sealed class PricesLeaf() : Leaf("prices", "Prices", "What is left blan
     private static readonly NumberField Water = new("water", "Water", 0.0, Most, "per 1,000 gal");
     private static readonly NumberField Seed = new("seedprice", "Seed", 0.0, Most, "per lb");
     private static readonly NumberField Starter = new("starterprice", "Starter fertilizer", 0.0, Most, "per lb");
-    private static readonly NumberField PreEmergent = new("preprice", "Pre-emergent", 0.0, Most, "per fl oz");
+    private static readonly NumberField PreEmergent = new("preprice", "Liquid pre-emergent", 0.0, Most, "per fl oz");
+    private static readonly NumberField DryPreEmergent = new("drypreprice", "Dry pre-emergent", 0.0, Most, "per oz by weight");
     private static readonly NumberField Cover = new("coverprice", "Cover", 0.0, Most, "per lb");
 
     public override IReadOnlyList<FieldGroup> Groups(Lawn lawn, TradeTables trade) =>
-        [new("What you pay", [Currency, Water, Seed, Starter, PreEmergent, Cover])];
+        [new("What you pay", [Currency, Water, Seed, Starter, PreEmergent, DryPreEmergent, Cover])];
 
     public override IReadOnlyList<string> Gists(Lawn lawn, UnitSystem system)
     {
@@ -28,7 +29,7 @@ internal sealed class PricesLeaf() : Leaf("prices", "Prices", "What is left blan
             return [];
         }
 
-        var known = ((decimal?[])[p.WaterPerThousandGallons, p.SeedPerPound, p.StarterPerPound, p.PreEmergentPerFluidOunce, p.CoverPerPound]).Count(v => v is not null);
+        var known = ((decimal?[])[p.WaterPerThousandGallons, p.SeedPerPound, p.StarterPerPound, p.PreEmergentPerFluidOunce ?? p.PreEmergentPerOunce, p.CoverPerPound]).Count(v => v is not null);
         return [$"{NumberText.Write(known)} of 5 prices, in {p.Currency}"];
     }
 
@@ -39,6 +40,7 @@ internal sealed class PricesLeaf() : Leaf("prices", "Prices", "What is left blan
         Seed.FillMoney(entries, lawn.Prices?.SeedPerPound);
         Starter.FillMoney(entries, lawn.Prices?.StarterPerPound);
         PreEmergent.FillMoney(entries, lawn.Prices?.PreEmergentPerFluidOunce);
+        DryPreEmergent.FillMoney(entries, lawn.Prices?.PreEmergentPerOunce);
         Cover.FillMoney(entries, lawn.Prices?.CoverPerPound);
     }
 
@@ -57,6 +59,7 @@ internal sealed class PricesLeaf() : Leaf("prices", "Prices", "What is left blan
             SeedPerPound = Seed.ReadMoney(entries),
             StarterPerPound = Starter.ReadMoney(entries),
             PreEmergentPerFluidOunce = PreEmergent.ReadMoney(entries),
+            PreEmergentPerOunce = DryPreEmergent.ReadMoney(entries),
             CoverPerPound = Cover.ReadMoney(entries),
         };
         return lawn with { Prices = prices == new PriceList() ? null : prices };

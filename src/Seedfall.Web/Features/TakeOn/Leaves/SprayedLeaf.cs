@@ -13,7 +13,7 @@ internal sealed class SprayedLeaf() : ListLeaf<PastSpray>("sprayed", "Sprayed in
     private static readonly TextField Active = new("active", "Active ingredient") { Required = true, Hint = "The chemical’s name from the label, not the brand." };
     private static readonly DateField Date = new("date", "Date it was sprayed") { Required = true };
     private static readonly NumberField Interval = new("interval", "The label’s wait before seeding", 0.0, 730.0, "days") { Whole = true, Hint = "From the label in hand. Blank is said on the plan." };
-    private static readonly QuantityField<VolumePerArea> Rate = new("sprayrate", "Rate applied, if known", UnitChoices.LabelRate, VolumePerArea.FromLitersPerHectare(0.0), VolumePerArea.FromLitersPerHectare(200.0)) { AboveLeast = true };
+    private static readonly EitherField<VolumePerArea, MassPerArea, ProductRate> Rate = ProductFields.Rate("sprayrate", "Rate applied, if known");
 
     public override string Each => "spraying";
 
