@@ -1,4 +1,4 @@
-using Seedfall.Engine.Units;
+using Seedfall.Engine.Workings;
 
 namespace Seedfall.Web.Forms;
 

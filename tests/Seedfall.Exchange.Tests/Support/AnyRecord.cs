@@ -2,6 +2,7 @@ using System.Reflection;
 using CsCheck;
 using Seedfall.Engine.Units;
 using Seedfall.Engine.Workings;
+using Seedfall.Planning.Materials;
 
 namespace Seedfall.Exchange.Tests.Support;
 
@@ -38,6 +39,7 @@ internal sealed class AnyRecord(Random random)
         ["Positions"] = (1.0, 100.0),
         ["SeedingIntervalDays"] = (0.0, 730.0),
         ["RepeatAfterEmergenceDays"] = (0.0, 730.0),
+        ["MowingsBeforeSeedlings"] = (0.0, 10.0),
         ["LabelSeedingIntervalDays"] = (0.0, 730.0),
         ["RainFreeHours"] = (0.0, 168.0),
         ["Celsius"] = (-90.0, 900.0),
@@ -80,6 +82,10 @@ internal sealed class AnyRecord(Random random)
         _ when type == typeof(DateOnly) => DateOnly.FromDayNumber(random.Next(700_000, 740_000)),
         _ when type == typeof(TimeOnly) => new TimeOnly(random.Next(24), random.Next(60)),
         _ when type == typeof(Fraction) => Fraction.Of(Within(name, 0.0, 1.0)),
+        _ when type == typeof(ProductRate) => random.Next(2) == 0
+            ? ProductRate.FromVolumePerArea(VolumePerArea.FromLitersPerSquareMeter(Within(name, 0.0, 1.0)))
+            : ProductRate.FromMassPerArea(MassPerArea.FromKilogramsPerSquareMeter(Within(name, 0.0, 1.0))),
+        _ when type == typeof(ProductStrength) => random.Next(2) == 0 ? ProductStrength.PerLiter(Within(name, 0.001, 2.0)) : ProductStrength.Percent(Fraction.Of(Within(name, 0.001, 1.0))),
         _ when type.IsEnum => type.GetCustomAttribute<FlagsAttribute>() is null ? Pick(Enum.GetValues(type).Cast<object>().ToArray()) : Enum.ToObject(type, random.Next(128)),
         _ => null,
     };

@@ -73,6 +73,12 @@ public sealed class LawnRulesTests
         { "preEmergent.rate", Some.Lawn() with { PreEmergent = Label() with { Rate = VolumePerArea.Zero } } },
         { "preEmergent.barred", Some.Lawn() with { PreEmergent = Label() with { LabeledAtSeeding = [GrassSpecies.TallFescue], Barred = [GrassSpecies.TallFescue] } } },
         { "preEmergent.seedingIntervalDays", Some.Lawn() with { PreEmergent = Label() with { SeedingIntervalDays = -3 } } },
+        { "preEmergent.rate", Some.Lawn() with { PreEmergent = Label() with { Rate = MassPerArea.FromPoundsPerThousandSquareFeet(60) } } },
+        { "preEmergent.maximumRate", Some.Lawn() with { PreEmergent = Label() with { MaximumRate = MassPerArea.FromPoundsPerAcre(1) } } },
+        { "preEmergent.maximumPerYear", Some.Lawn() with { PreEmergent = Label() with { Rate = MassPerArea.FromPoundsPerAcre(1), MaximumPerYear = VolumePerArea.FromFluidOuncesPerAcre(16) } } },
+        { "preEmergent.appliedThisYear", Some.Lawn() with { PreEmergent = Label() with { AppliedThisYear = MassPerArea.FromPoundsPerAcre(1) } } },
+        { "preEmergent.strength", Some.Lawn() with { PreEmergent = Label() with { Strength = ProductStrength.Percent(Fraction.FromPercent(50)) } } },
+        { "preEmergent.mowingsBeforeSeedlings", Some.Lawn() with { PreEmergent = Label() with { MowingsBeforeSeedlings = 40 } } },
         { "sprayer.tank", Some.Lawn() with { Sprayer = new SprayerFacts { Tank = Volume.Zero } } },
         { "spreader.swath", Some.Lawn() with { Spreader = new SpreaderFacts { Swath = Length.FromMeters(-2) } } },
     };

@@ -77,6 +77,15 @@ public sealed class CoverAndListTests
         Assert.Empty(clashes);
     }
 
+    [Fact]
+    public void A_weighed_pre_emergent_costs_by_its_weight_and_never_by_the_fluid_ounce()
+    {
+        var dry = Full with { PreEmergent = Full.PreEmergent! with { Formulation = FormulationClass.DryFlowable, Rate = MassPerArea.FromPoundsPerAcre(1) } };
+        Assert.Null(Lines(dry).Single(l => l.Id == "pre-emergent").Cost);
+        var line = Lines(dry with { Prices = dry.Prices! with { PreEmergentPerOunce = 3m } }).Single(l => l.Id == "pre-emergent");
+        Assert.Equal(Math.Round(new Mass(line.Need.Value).Ounces * 3.0, 2), line.Cost!.Value);
+    }
+
     private static Lawn Full { get; } = Some.Lawn(Some.Patch("front", 5000, 0.4), Some.Patch("back", 2500, 0.7)) with
     {
         SeedLots = [new SeedLot { LotNumber = "A", Components = [new(GrassSpecies.KentuckyBluegrass, Fraction.Of(0.95), Fraction.Of(0.85))], Bags = [new(Mass.FromPounds(25), 95m)] }],

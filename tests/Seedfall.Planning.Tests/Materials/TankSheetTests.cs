@@ -17,7 +17,7 @@ public sealed class TankSheetTests
     private static HerbicideLabel Label { get; } = new()
     {
         ActiveIngredient = "mesotrione",
-        StrengthKgPerLiter = FourPounds,
+        Strength = ProductStrength.PerLiter(FourPounds),
         Rate = Ounces(5),
         MaximumRate = Ounces(8),
         MaximumPerYear = Ounces(16),
@@ -105,6 +105,15 @@ public sealed class TankSheetTests
     }
 
     [Fact]
+    public void A_repeat_waits_for_the_mowings_its_label_counts()
+    {
+        var lawn = Sprayed with { PreEmergent = Label with { MowingsBeforeSeedlings = 2 } };
+        IReadOnlyList<LogEntry> log = [Spray(Day, 5), Seeded(Day), Green(Day.AddDays(10)), Mowed(Day.AddDays(5)), Mowed(Day.AddDays(30))];
+        Assert.Contains("2 mowings of the new grass before it goes on seedlings; 1 are in the log", Repeat(Mix(lawn, FieldLog.Of(log), Day.AddDays(40))).Statement, StringComparison.Ordinal);
+        Assert.Empty(Mix(lawn, FieldLog.Of([.. log, Mowed(Day.AddDays(38))]), Day.AddDays(40)).Walls);
+    }
+
+    [Fact]
     public void A_second_mix_of_the_same_week_is_refused_although_the_year_has_room()
     {
         var log = FieldLog.Of([Spray(Day.AddDays(-1), 5)]);
@@ -177,6 +186,8 @@ public sealed class TankSheetTests
     private static TankSheet Mix(Lawn lawn, FieldLog log, DateOnly? day = null) => TankSheet.Of(lawn, Some.Choices, Tables.Shipped, log, day ?? Day);
 
     private static LogEntry.SeededDown Seeded(DateOnly day) => new() { Id = Guid.NewGuid(), At = At(day) };
+
+    private static LogEntry.Mowed Mowed(DateOnly day) => new() { Id = Guid.NewGuid(), At = At(day) };
 
     private static LogEntry.FirstGreen Green(DateOnly day) => new() { Id = Guid.NewGuid(), At = At(day) };
 

@@ -67,6 +67,36 @@ public sealed class FollowUpTests
         }
     }
 
+    [Theory]
+    [InlineData(0)]
+    [InlineData(1)]
+    [InlineData(4)]
+    public void Seedlings_are_not_sprayed_before_the_mowings_the_label_counts(int asked)
+    {
+        var lawn = Known with { PreEmergent = Known.PreEmergent! with { MowingsBeforeSeedlings = asked } };
+        var first = Figure(Plan(Seeded), "timing.first-mow").AsDate();
+        IReadOnlyList<LogEntry> log = [Seeded, .. Enumerable.Range(0, asked).Select(n => Mowed(3 + n, first.AddDays(12 * n)))];
+        var plan = RecoveryPlanner.Plan(lawn, Choices, Weather, Tables.Trade, FieldLog.Of(log));
+        var (from, up) = (Figure(plan, "timing.seedlings-sprayed"), Figure(plan, "timing.emergence").AsDate());
+        Assert.Equal(new[] { asked == 0 ? up : first.AddDays(12 * (asked - 1)), up.AddDays(28) }.Max(), from.AsDate());
+        Assert.Equal(asked, from.Working.Inputs.Single(i => i.Symbol == "N").Value);
+        Assert.Contains("label, as entered", from.Working.Source, StringComparison.Ordinal);
+        Assert.Contains(Task(plan, "look.weeds").Steps, s => s.Contains($"after {asked} mowing", StringComparison.Ordinal));
+        Assert.DoesNotContain(plan.Assumptions, a => a.Id == "assumed.label.mowings");
+    }
+
+    [Fact]
+    public void More_mowings_asked_for_make_the_day_no_earlier_and_blank_is_the_usual_two_told_as_assumed()
+    {
+        double? Day(int? asked) => RecoveryPlanner.Plan(Known with { PreEmergent = Known.PreEmergent! with { MowingsBeforeSeedlings = asked } }, Choices, Weather, Tables.Trade, FieldLog.Of([Seeded]))
+            .Timing.Figures.FirstOrDefault(f => f.Id == "timing.seedlings-sprayed")?.Value;
+        var days = Enumerable.Range(0, 7).Select(n => Day(n) ?? double.MaxValue).ToList();
+        Assert.Equal(days.Order(), days);
+        Assert.True(days[4] > days[2]);
+        Assert.Equal(days[2], Day(null));
+        Assert.Contains(Plan(Seeded).Assumptions, a => a.Id == "assumed.label.mowings" && a.Statement.Contains("the 2 that most labels ask for", StringComparison.Ordinal));
+    }
+
     [Fact]
     public void A_mowing_before_the_seedlings_are_up_counts_for_none_of_theirs()
     {

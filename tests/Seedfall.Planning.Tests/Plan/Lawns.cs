@@ -56,7 +56,7 @@ internal static class Lawns
         PreEmergent = new HerbicideLabel
         {
             ActiveIngredient = "mesotrione",
-            StrengthKgPerLiter = 0.479,
+            Strength = ProductStrength.PerLiter(0.479),
             Rate = VolumePerArea.FromFluidOuncesPerAcre(5),
             MaximumRate = VolumePerArea.FromFluidOuncesPerAcre(8),
             MaximumPerYear = VolumePerArea.FromFluidOuncesPerAcre(16),

@@ -2,6 +2,7 @@ using CsCheck;
 using Seedfall.Engine.Units;
 using Seedfall.Planning.Field;
 using Seedfall.Planning.Ground;
+using Seedfall.Planning.Materials;
 using Seedfall.Planning.Records;
 using Seedfall.Planning.Rules;
 using Seedfall.Planning.Tests.Plan;
@@ -129,6 +130,24 @@ public sealed class RecordBookTests
         Assert.Contains("Over", over.Sentence, StringComparison.Ordinal);
         Assert.False(within.IsOver);
         Assert.Equal(560.0, within.Most!.Value * 1.0e7, 0.5);
+    }
+
+    [Fact]
+    public void A_weighed_product_is_held_to_its_label_by_active_ingredient_in_percent()
+    {
+        // Arithmetic, not outside evidence: 24 lb per acre of a 50 % powder are 12 lb of active ingredient per acre.
+        var label = Lawn.PreEmergent! with { ActiveIngredient = "siduron", Formulation = FormulationClass.WettablePowder, Strength = ProductStrength.Percent(Fraction.FromPercent(50)), Rate = MassPerArea.FromPoundsPerAcre(8), MaximumRate = null, MaximumPerYear = MassPerArea.FromPoundsPerAcre(24) };
+        Application Powder(double poundsPerAcre) => Sprayed with
+        {
+            Product = "siduron 50 % wettable powder",
+            Amount = new(LabelRate.ProductFor(MassPerArea.FromPoundsPerAcre(poundsPerAcre), Sprayed.Area), null),
+            Actives = [new("siduron", LabelRate.ProductFor(MassPerArea.FromPoundsPerAcre(poundsPerAcre / 2), Sprayed.Area))],
+        };
+        ActiveTotal Total(params double[] pounds) => RecordBook.Of(Lawn with { PreEmergent = label }, FieldLog.Of(pounds.Select((lb, i) => Entry(i + 1, Powder(lb)))), Pack("general")).Years[0].Totals.Single();
+        Assert.Equal(12.0, new MassPerArea(Total(8).Most!.Value).PoundsPerAcre, 6);
+        Assert.False(Total(8, 16).IsOver);
+        Assert.True(Total(8, 17).IsOver);
+        Assert.Equal("of 1, by weight", Total(8).Most!.Working.Inputs.Single(i => i.Symbol == "s").Unit);
     }
 
     [Fact]

@@ -5,7 +5,7 @@ using Seedfall.Engine.Workings;
 namespace Seedfall.Planning.Materials;
 
 /// <summary>Kinds, units and words of each measure, so that one formula serves both.</summary>
-public static class ProductMeasures
+internal static class ProductMeasures
 {
     /// <summary>Kind of a figure that is a label rate.</summary>
     internal static QuantityKind RateKind(this ProductMeasure measure) => measure == ProductMeasure.Volume ? QuantityKind.LabelRate : QuantityKind.DryLabelRate;
@@ -34,6 +34,6 @@ public static class ProductMeasures
     };
 
     /// <summary>True for powders and granules, which are weighed.</summary>
-    public static bool IsDry(this FormulationClass formulation) =>
+    internal static bool IsDry(this FormulationClass formulation) =>
         formulation is FormulationClass.WettablePowder or FormulationClass.DryFlowable or FormulationClass.SolublePowder;
 }

@@ -35,8 +35,8 @@ public sealed class SprayChecks
     public void The_yearly_maximum_of_mesotrione_is_16_ounces_of_a_four_pound_product()
     {
         // HortScience 53(11):1689: maximum annual use rate 560 g ai per ha; the ounces are arithmetic.
-        var label = new HerbicideLabel { ActiveIngredient = "mesotrione", Rate = Ounces(5), StrengthKgPerLiter = FourPounds };
-        Close(15.99, YearlyUse.Maximum(label)!.Value.FluidOuncesPerAcre);
+        var label = new HerbicideLabel { ActiveIngredient = "mesotrione", Rate = Ounces(5), Strength = ProductStrength.PerLiter(FourPounds) };
+        Close(15.99, YearlyUse.Maximum(label)!.Value.Volume!.Value.FluidOuncesPerAcre);
     }
 
     [Fact]
@@ -122,6 +122,34 @@ public sealed class SprayChecks
         Close(0.8, perGallon.FluidOunces);
         Assert.Equal(24, Math.Round(perGallon.Milliliters));
     }
+
+    [Fact]
+    public void Dry_product_per_gallon_of_carrier()
+    {
+        // University of Kentucky, Princeton (pesticide calculations for homeowners): 1 lb in 100 gal is 0.16 oz, 4.5 g, in a gallon.
+        ProductRate rate = MassPerArea.FromPoundsPerAcre(1);
+        var perGallon = LabelRate.ProductFor(rate.Weight!.Value, Area.FromAcres(1)) / (VolumePerArea.FromGallonsPerAcre(100) / VolumePerArea.FromGallonsPerAcre(1));
+        Close(0.16, perGallon.Ounces);
+        Assert.Equal(4.5, Math.Round(perGallon.Grams, 1));
+    }
+
+    [Fact]
+    public void An_eighty_percent_powder_over_three_and_a_half_acres()
+    {
+        // Agrochemical and Pesticide Safety (an applicator's tutorial), examples 4 and 5: 3.5 acres at 15 gal and 3 lb per acre take
+        // 52.5 gal with 10.5 lb; 2 lb of active ingredient per acre from an 80 % wettable powder are 2.5 lb of it.
+        var field = Area.FromAcres(3.5);
+        Close(52.5, LabelRate.ProductFor(VolumePerArea.FromGallonsPerAcre(15), field).Gallons);
+        Close(10.5, LabelRate.ProductFor(MassPerArea.FromPoundsPerAcre(3), field).Pounds);
+        var powder = ProductStrength.Percent(Fraction.FromPercent(80));
+        Close(2.5, LabelRate.ProductFor(MassPerArea.FromPoundsPerAcre(2), powder).Weight!.Value.PoundsPerAcre);
+        Close(2.0, LabelRate.ActiveIngredient(MassPerArea.FromPoundsPerAcre(2.5), powder).PoundsPerAcre);
+    }
+
+    [Fact]
+    public void A_pound_per_acre_on_a_thousand_square_feet() =>
+        // Arithmetic, not outside evidence.
+        Close(10.413, LabelRate.ProductFor(MassPerArea.FromPoundsPerAcre(1), OneThousand).Grams);
 
     [Fact]
     public void Mixing_order_puts_suspensions_before_solutions_and_surfactants_last()

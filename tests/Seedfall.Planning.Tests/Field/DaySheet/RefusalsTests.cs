@@ -31,6 +31,27 @@ public sealed class RefusalsTests
     }
 
     [Fact]
+    public void A_powder_with_its_rate_as_a_volume_is_refused_on_the_sheet_too() =>
+        Assert.Equal("mix.by-weight", Assert.Single(Refused(Known with { PreEmergent = Known.PreEmergent! with { Formulation = FormulationClass.DryFlowable } }, Down, TaskKind.Spray).Refusals).Id);
+
+    [Fact]
+    public void A_weighed_powder_is_on_the_sheet_and_in_the_record_by_weight()
+    {
+        var label = Known.PreEmergent! with { ActiveIngredient = "siduron", Formulation = FormulationClass.WettablePowder, Strength = ProductStrength.Percent(Fraction.FromPercent(50)), Rate = MassPerArea.FromPoundsPerAcre(8), MaximumRate = MassPerArea.FromPoundsPerAcre(12), MaximumPerYear = MassPerArea.FromPoundsPerAcre(24) };
+        var steps = Of(Known with { PreEmergent = label }, Down).Steps;
+        var mix = steps.Single(s => s.Id == "spray.pre-emergent.mix");
+        Assert.Contains(Cautions.WeighId, mix.CautionIds);
+        Assert.Contains(mix.Wear, w => w.Contains("respirator the label names", StringComparison.Ordinal));
+        Assert.Contains(mix.Lines, l => l.Contains("siduron ", StringComparison.Ordinal) && l.Contains(" dry oz (", StringComparison.Ordinal) && l.Contains(" g)", StringComparison.Ordinal));
+        var what = Assert.IsType<LogEntry.Applied>(Assert.Single(steps.Single(s => s.Id == "spray.pre-emergent").Records).Entry).What;
+        Assert.Equal("siduron 50 % wettable powder", what.Product);
+        Assert.Null(what.Amount.Volume);
+        Assert.Equal(mix.Big[1].Value, what.Amount.Mass!.Value.Kilograms);
+        Assert.Equal(0.5 * what.Amount.Mass.Value.Kilograms, Assert.Single(what.Actives).Amount.Kilograms, 12);
+        Assert.True(what.Amount.Mass.Value <= LabelRate.ProductFor(label.Rate.Weight!.Value, what.Area));
+    }
+
+    [Fact]
     public void A_grass_the_label_does_not_name_refuses_the_spraying_and_leaves_the_rest_of_the_tank()
     {
         var lawn = Known with

@@ -79,12 +79,11 @@ internal sealed class PreEmergentLeaf() : Leaf("pre-emergent", "Pre-emergent", "
             return lawn with { PreEmergent = null };
         }
 
-        var formulation = Formulation.Read(entries) ?? FormulationClass.SuspensionConcentrate;
         var rate = (Rate with { Required = true }).Read(entries);
         var (strength, most, year, applied) = (Strength.Read(entries), MaxRate.Read(entries), MaxYear.Read(entries), Applied.Read(entries));
         if (rate is { Measure: var measure })
         {
-            OneMeasure(entries, formulation, measure, strength, [(MaxRate, most), (MaxYear, year), (Applied, applied)]);
+            OneMeasure(entries, measure, strength, [(MaxRate, most), (MaxYear, year), (Applied, applied)]);
         }
 
         var (safe, barred) = (Safe.Read(entries, lawn.PreEmergent?.LabeledAtSeeding), Barred.Read(entries, lawn.PreEmergent?.Barred));
@@ -98,7 +97,7 @@ internal sealed class PreEmergentLeaf() : Leaf("pre-emergent", "Pre-emergent", "
             PreEmergent = new HerbicideLabel
             {
                 ActiveIngredient = active,
-                Formulation = formulation,
+                Formulation = Formulation.Read(entries) ?? FormulationClass.SuspensionConcentrate,
                 Strength = strength,
                 Rate = rate ?? VolumePerArea.Zero,
                 MaximumRate = most,
@@ -122,17 +121,10 @@ internal sealed class PreEmergentLeaf() : Leaf("pre-emergent", "Pre-emergent", "
         };
     }
 
-    /// <summary>A dry product is weighed and a liquid measured, all of one label alike: what contradicts is named beside its field.</summary>
-    private static void OneMeasure(Entries entries, FormulationClass formulation, ProductMeasure measure, ProductStrength? strength, IReadOnlyList<(Field Field, ProductRate? Rate)> others)
+    /// <summary>All of one label is by volume or all of it by weight: what contradicts the rate is named beside its field.</summary>
+    private static void OneMeasure(Entries entries, ProductMeasure measure, ProductStrength? strength, IReadOnlyList<(Field Field, ProductRate? Rate)> others)
     {
         var dry = measure == ProductMeasure.Weight;
-        if (formulation.IsDry() != dry)
-        {
-            entries.Wrong(Rate.Name, dry
-                ? $"{Rate.Label}: a liquid is measured by volume; choose fl oz, mL or L, or put the formulation right. A dry oz is no fluid ounce."
-                : $"{Rate.Label}: a powder or granule is weighed; choose dry oz, lb, g or kg, or put the formulation right.");
-        }
-
         foreach (var (field, rate) in others)
         {
             if (rate is { IsNothing: false } given && given.Measure != measure)
