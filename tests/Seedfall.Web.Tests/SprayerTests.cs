@@ -131,6 +131,49 @@ public sealed class SprayerTests : IDisposable
     }
 
     [Fact]
+    public async Task A_weighed_label_is_entered_shown_as_entered_and_mixed_by_the_scale()
+    {
+        var lawn = await Lawn();
+        var leaf = lawn + "/notes/pre-emergent";
+        (string, string)[] dry =
+        [
+            ("active", "siduron"), ("formulation", "wp"), ("rate", "8"), ("rate.unit", "lbA"), ("maxrate", "12"), ("maxrate.unit", "lbA"),
+            ("maxyear", "24"), ("maxyear.unit", "lbA"), ("applied", ""), ("strength", "50"), ("strength.unit", "pct"), ("mowings", "3"),
+        ];
+        async Task<(HttpStatusCode Status, string Words)> Save(params (string Name, string Value)[] changed)
+        {
+            var names = dry.Concat(changed).Select(f => f.Item1).ToHashSet();
+            var answer = await _app.Post(leaf, [.. FormFields.Of(await _app.Get(leaf)).Where(f => !names.Contains(f.Name)), .. dry.Concat(changed).GroupBy(f => f.Item1).Select(g => g.Last())]);
+            return (answer.Status, App.Words(answer.Body));
+        }
+
+        var mixed = await Save(("maxrate", "12"), ("maxrate.unit", "flozA"));
+        Assert.Equal(HttpStatusCode.UnprocessableEntity, mixed.Status);
+        Assert.Contains("a weight is needed, as the rate to apply is", mixed.Words, StringComparison.Ordinal);
+        Assert.Contains("percent by weight is needed", (await Save(("strength", "4"), ("strength.unit", "lbgal"))).Words, StringComparison.Ordinal);
+        Assert.Equal(HttpStatusCode.UnprocessableEntity, (await Save(("strength", "150"))).Status);
+        Assert.Equal(HttpStatusCode.UnprocessableEntity, (await Save(("mowings", "2.5"))).Status);
+        Assert.Equal(HttpStatusCode.Found, (await Save()).Status);
+
+        var file = await _app.Get(lawn + "/lawn.json");
+        foreach (var said in (string[])["\"rate\": \"8 lb/acre\"", "\"maximumPerYear\": \"24 lb/acre\"", "\"strength\": \"50 %\"", "\"mowingsBeforeSeedlings\": 3", "\"wettable-powder\""])
+        {
+            Assert.Contains(said, file, StringComparison.Ordinal);
+        }
+
+        var again = await _app.Post(leaf, [.. FormFields.Of(await _app.Get(leaf))]);
+        Assert.Equal(HttpStatusCode.Found, again.Status);
+        Assert.Equal(file, await _app.Get(lawn + "/lawn.json"));
+
+        var words = App.Words(await _app.Get(lawn + "/tank"));
+        Assert.Matches("siduron : [0-9,.]+ g \\([0-9.]+ dry oz\\) on a scale that shows (0\\.1|1) g", words);
+        Assert.Contains("Weighing powder and granules", words, StringComparison.Ordinal);
+        Assert.Contains("the mask or respirator the label names", words, StringComparison.Ordinal);
+        Assert.Contains("Siduron (wettable powder)", words, StringComparison.Ordinal);
+        Assert.DoesNotContain("syringe", words, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public async Task The_pace_is_steps_and_seconds_without_script()
     {
         var page = await _app.Get(DemoLawns.Mill + "/sprayer/pace?speed=3&speed.unit=mph&course=88&course.unit=ft&steps=40");
