@@ -48,7 +48,7 @@ public static class FigureText
             QuantityKind.MassPerArea => us ? new(Significant(new MassPerArea(value).PoundsPerThousandSquareFeet), "lb per 1,000 sq ft") : new(Significant(value * 100.0), "kg per 100 m2"),
             QuantityKind.VolumePerArea => us ? new(Significant(new VolumePerArea(value).GallonsPerThousandSquareFeet), "gal per 1,000 sq ft") : new(Significant(value * 100.0), "L per 100 m2"),
             QuantityKind.LabelRate => us ? new(Significant(new VolumePerArea(value).FluidOuncesPerAcre), "fl oz per acre") : new(Significant(value * 1.0e4), "L/ha"),
-            QuantityKind.DryLabelRate => us ? new(Significant(Mass.FromPounds(new MassPerArea(value).PoundsPerAcre).Ounces), "dry oz per acre") : new(Significant(value * 1.0e7), "g/ha"),
+            QuantityKind.DryLabelRate => DryLabelRate(new MassPerArea(value), us),
             QuantityKind.CarrierRate => us ? new(Significant(new VolumePerArea(value).GallonsPerAcre), "gal per acre") : new(Significant(value * 1.0e4), "L/ha"),
             QuantityKind.Pressure => us ? new(Significant(new Pressure(value).PoundsPerSquareInch), "psi") : new(Significant(value), "kPa"),
             QuantityKind.Seconds => new(Tenth(value), "s"),
@@ -73,6 +73,11 @@ public static class FigureText
         var mass = new Mass(kilograms);
         return Math.Abs(mass.Pounds) is < 1.0 and > 0.0 ? new(Significant(mass.Ounces), "oz") : new(Significant(mass.Pounds), "lb");
     }
+
+    /// <summary>As labels print it: pounds from a pound per acre on, kilograms from a kilogram per hectare on.</summary>
+    private static ShownValue DryLabelRate(MassPerArea rate, bool us) => us
+        ? rate.PoundsPerAcre < 1.0 ? new(Significant(Mass.FromPounds(rate.PoundsPerAcre).Ounces), "dry oz per acre") : new(Significant(rate.PoundsPerAcre), "lb per acre")
+        : rate.KilogramsPerHectare < 1.0 ? new(Significant(rate.KilogramsPerHectare * 1000.0), "g/ha") : new(Significant(rate.KilogramsPerHectare), "kg/ha");
 
     private static string Whole(double value) =>
         (Math.Round(value, MidpointRounding.AwayFromZero) + 0.0).ToString("#,##0", CultureInfo.InvariantCulture);

@@ -54,7 +54,7 @@ public enum QuantityKind
     /// <summary>Label rate of a concentrate per area [L/m2], shown per acre and per hectare.</summary>
     LabelRate,
 
-    /// <summary>Label rate of a dry product per area [kg/m2], shown in ounces by weight per acre and grams per hectare.</summary>
+    /// <summary>Label rate of a dry product per area [kg/m2], shown in ounces by weight or pounds per acre, grams or kilograms per hectare.</summary>
     DryLabelRate,
 
     /// <summary>Water or spray per area [L/m2], shown in gallons per acre and liters per hectare.</summary>

@@ -47,7 +47,7 @@ public sealed class WeighedTankTests
         Assert.Equal(["180 g (6.34 dry oz) on a scale that shows 1 g"], trip.Read[2]);
         Assert.Equal(0.624, trip.Trip.Products[0].Total.Value, 9);
         Assert.Equal(QuantityKind.DryDose, trip.Trip.Products[0].Total.Kind);
-        Assert.Equal("128 dry oz per acre (8,967 g/ha)", FigureText.Both(trip.Trip.Products[0].Rate));
+        Assert.Equal("8 lb per acre (8.97 kg/ha)", FigureText.Both(trip.Trip.Products[0].Rate));
         Assert.Equal(83.304 / 1.5, Assert.Single(trip.PerGallon).Value * 1000.0, 2);
         Assert.Equal([Cautions.LabelId, Cautions.MixId, Cautions.WeighId, Cautions.SprayId], sheet.Cautions.Select(c => c.Id));
         Assert.Contains(trip.Notes, n => n.Id == "mix.scale" && n.Statement.Contains("0.1 g below 100 g and 1 g above", StringComparison.Ordinal));
@@ -114,9 +114,9 @@ public sealed class WeighedTankTests
     {
         var wall = Assert.Single(Mix(Sprayed with { PreEmergent = Label with { AppliedThisYear = Pounds(6) } }, FieldLog.Of([Spray(12)])).Walls);
         Assert.Equal("label.yearly-maximum", wall.Id);
-        Assert.Contains("96 entered in the notes + 192 in the record + 128 now = 416 dry oz per acre of siduron this year is above 384", wall.Statement, StringComparison.Ordinal);
-        Assert.Contains("96 dry oz per acre (6.7251 kg/ha) are left", wall.Instead, StringComparison.Ordinal);
-        Assert.Contains("siduron at 208 dry oz per acre is above the label's 192", Assert.Single(Mix(Sprayed with { PreEmergent = Label with { Rate = Pounds(13) } }).Walls).Statement, StringComparison.Ordinal);
+        Assert.Contains("96 entered in the notes + 192 in the record + 128 now = 416 dry oz (26 lb) per acre of siduron this year is above 384", wall.Statement, StringComparison.Ordinal);
+        Assert.Contains("96 dry oz (6 lb) per acre (6.7251 kg/ha) are left", wall.Instead, StringComparison.Ordinal);
+        Assert.Contains("siduron at 208 dry oz (13 lb) per acre is above the label's 192", Assert.Single(Mix(Sprayed with { PreEmergent = Label with { Rate = Pounds(13) } }).Walls).Statement, StringComparison.Ordinal);
     }
 
     [Fact]

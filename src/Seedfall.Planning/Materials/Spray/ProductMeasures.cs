@@ -19,8 +19,10 @@ internal static class ProductMeasures
     /// <summary>The rate in fl oz or oz per acre.</summary>
     internal static double PerAcre(this ProductRate rate) => rate.Volume?.FluidOuncesPerAcre ?? Mass.FromPounds(rate.Weight!.Value.PoundsPerAcre).Ounces;
 
-    /// <summary>The rate as words, for example <c>5 fl oz per acre</c>.</summary>
-    internal static string Words(this ProductRate rate) => string.Create(CultureInfo.InvariantCulture, $"{rate.PerAcre():0.##} {rate.Measure.PerAcreUnit()}");
+    /// <summary>The rate as words, for example <c>5 fl oz per acre</c> or <c>24 dry oz (1.5 lb) per acre</c>.</summary>
+    internal static string Words(this ProductRate rate) => rate.Weight is { PoundsPerAcre: >= 1.0 } weight
+        ? string.Create(CultureInfo.InvariantCulture, $"{rate.PerAcre():0.##} dry oz ({weight.PoundsPerAcre:0.##} lb) per acre")
+        : string.Create(CultureInfo.InvariantCulture, $"{rate.PerAcre():0.##} {rate.Measure.PerAcreUnit()}");
 
     /// <summary>The rate as an input of a working.</summary>
     internal static WorkingInput Input(this ProductRate rate, string symbol, string meaning) => new(symbol, meaning, rate.PerAcre(), rate.Measure.PerAcreUnit());
