@@ -52,7 +52,7 @@ internal static class SpraySteps
         Lines =
         [
             $"Into the tank: {string.Join(", then ", trip.MixingOrder)}.",
-            .. trip.Tanks.Select(t => $"Tank {t.Number}: {FigureText.Both(t.Carrier)} of water with {string.Join(", ", t.Products.Select(p => $"{p.Label} {FigureText.Both(p)}"))}."),
+            .. trip.Tanks.Select(t => $"Tank {t.Number}: {FigureText.Both(t.Carrier)} of water with {string.Join(", ", t.Products.Select(DoseMeasure.Sentence))}."),
             .. trip.IsWeighed ? ["A dry oz is an ounce by weight, read off a scale; it is never measured in a fluid ounce."] : Array.Empty<string>(),
             "Mix the next tank only when the last is empty.",
         ],

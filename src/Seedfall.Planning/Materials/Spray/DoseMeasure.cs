@@ -44,6 +44,9 @@ public static class DoseMeasure
     /// <summary>A figure of product measured out, whichever its measure.</summary>
     internal static string Words(Figure dose, bool pesticide) => dose.Kind == QuantityKind.DryDose ? Words(new Mass(dose.Value)) : Words(new Volume(dose.Value), pesticide);
 
+    /// <summary>Product of a tank in a sentence: a liquid in both units, a dry one as the scale shows it, rounded up in neither.</summary>
+    internal static string Sentence(Figure dose) => $"{dose.Label} {(dose.Kind == QuantityKind.DryDose ? Words(new Mass(dose.Value)) : FigureText.Both(dose))}";
+
     private static double Down(double ounces)
     {
         var step = ounces < 1.0 ? 0.001 : ounces < 10.0 ? 0.01 : 0.1;

@@ -38,5 +38,5 @@ internal static class SprayTask
     };
 
     private static string Tank(TankLoad tank) =>
-        $"Tank {tank.Number}: {FigureText.Both(tank.Carrier)} of water with {string.Join(", ", tank.Products.Select(p => $"{p.Label} {FigureText.Both(p)}"))}.";
+        $"Tank {tank.Number}: {FigureText.Both(tank.Carrier)} of water with {string.Join(", ", tank.Products.Select(DoseMeasure.Sentence))}.";
 }

@@ -42,7 +42,7 @@ public sealed class RefusalsTests
         var mix = steps.Single(s => s.Id == "spray.pre-emergent.mix");
         Assert.Contains(Cautions.WeighId, mix.CautionIds);
         Assert.Contains(mix.Wear, w => w.Contains("respirator the label names", StringComparison.Ordinal));
-        Assert.Contains(mix.Lines, l => l.Contains("siduron ", StringComparison.Ordinal) && l.Contains(" dry oz (", StringComparison.Ordinal) && l.Contains(" g)", StringComparison.Ordinal));
+        Assert.Contains(mix.Lines, l => l.Contains("of water with siduron ", StringComparison.Ordinal) && l.Contains(" dry oz) on a scale that shows ", StringComparison.Ordinal));
         var what = Assert.IsType<LogEntry.Applied>(Assert.Single(steps.Single(s => s.Id == "spray.pre-emergent").Records).Entry).What;
         Assert.Equal("siduron 50 % wettable powder", what.Product);
         Assert.Null(what.Amount.Volume);
