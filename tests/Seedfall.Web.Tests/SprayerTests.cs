@@ -133,7 +133,7 @@ public sealed class SprayerTests : IDisposable
     [Fact]
     public async Task A_weighed_label_is_entered_shown_as_entered_and_mixed_by_the_scale()
     {
-        var lawn = await Lawn();
+        var lawn = DemoLawns.Mill;
         var leaf = lawn + "/notes/pre-emergent";
         (string, string)[] dry =
         [

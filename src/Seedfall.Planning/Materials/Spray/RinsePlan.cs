@@ -85,7 +85,7 @@ public sealed record RinsePlan(Figure LeftOver, Figure RinseWater, Figure Strip,
         "When the sprayer sucks air, stop. Do not mix more.",
         string.Create(CultureInfo.InvariantCulture, $"Put in {rinse.Gallons:0.##} gal ({rinse.Liters:0.##} L) of clean water, close, shake, and spray all of it over that strip, nozzle and hose included. Three times."),
         "Let the strip take each rinse in before the next: nothing may run off.",
-        "Rinse an emptied container three times too, and pour that water into the tank while it is being filled, as part of its water.",
+        "Rinse an emptied bottle or jug three times too, and pour that water into the tank while it is being filled, as part of its water. An emptied bag is shaken out into the tank, away from your face.",
         "Take out and brush nozzle and screens over the strip. Nothing goes into a drain, a ditch, a bed or onto paving.",
     ];
 }
