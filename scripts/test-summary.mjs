@@ -1,4 +1,4 @@
-// Reads the .trx results of one run: names what failed and what was skipped and why, and ends with one line of counts.
+// Reads the .trx results of one run: names what failed, with what it said, and what was skipped and why, and ends with one line of counts.
 import { readdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 
@@ -22,6 +22,10 @@ for (const file of readdirSync(folder).filter((name) => name.endsWith(".trx"))) 
     } else {
       failed++;
       console.log(`failed: ${name}`);
+      for (const part of ["Message", "StackTrace"]) {
+        const said = unescape(new RegExp(`<${part}>([\\s\\S]*?)</${part}>`).exec(match[3] ?? "")?.[1] ?? "").trim();
+        if (said) console.log(said.slice(0, 3000).replaceAll(/^/gm, "    "));
+      }
     }
   }
 }

@@ -24,7 +24,7 @@ public sealed class DayApp : IAsyncLifetime
 
     public async ValueTask InitializeAsync()
     {
-        Assertions.SetDefaultExpectTimeout(30_000);
+        Assertions.SetDefaultExpectTimeout(60_000);
         await App.InitializeAsync();
         await using var window = await Window.Open(App, "desk");
         await window.Go(Mill + "?seedDown=2026-08-14");

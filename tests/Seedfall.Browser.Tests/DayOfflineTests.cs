@@ -50,7 +50,7 @@ public sealed class DayOfflineTests(DayApp day)
 
         await Assertions.Expect(phone.Sign).ToContainTextAsync($"{written + 1} waiting to send");
         await phone.Signal(there: true);
-        await Assertions.Expect(phone.Sign).ToContainTextAsync("All sent", new() { Timeout = 60_000 });
+        await Assertions.Expect(phone.Sign).ToContainTextAsync("All sent", new() { Timeout = 120_000 });
 
         // One more than was written down: what the picture measured.
         var all = await day.Entries(DayApp.Mill);

@@ -83,7 +83,7 @@ internal sealed class Phone : IAsyncDisposable
     {
         await Sheet(sheet);
         await Page.GetByRole(AriaRole.Button, new() { Name = "Keep on this phone" }).ClickAsync();
-        await Assertions.Expect(Page.Locator("#kept")).ToContainTextAsync("Kept on this phone", new() { Timeout = 60_000 });
+        await Assertions.Expect(Page.Locator("#kept")).ToContainTextAsync("Kept on this phone", new() { Timeout = 120_000 });
     }
 
     /// <summary>Leaves a picture where pictures are asked for, and holds the page to the phone's width.</summary>
@@ -143,7 +143,7 @@ internal sealed class Phone : IAsyncDisposable
             Locale = "en-US",
             Offline = !signal,
         });
-        _context.SetDefaultTimeout(60_000);
+        _context.SetDefaultTimeout(120_000);
         Page = _context.Pages.Count > 0 ? _context.Pages[0] : await _context.NewPageAsync();
     }
 
