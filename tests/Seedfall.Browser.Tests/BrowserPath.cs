@@ -5,6 +5,13 @@ internal static class BrowserPath
 {
     private static readonly string[] Names = ["chromium", "chromium-browser", "google-chrome", "google-chrome-stable", "microsoft-edge"];
 
+    /// <summary>How it is started: at home nowhere but here, and drawing without a graphics process, which a machine without a screen only imitates.</summary>
+    public static IReadOnlyList<string> Arguments { get; } =
+    [
+        .. Environment.UserName == "root" ? (string[])["--no-sandbox"] : [],
+        "--disable-quic", "--no-first-run", "--disable-background-networking", "--disable-component-update", "--disable-sync", "--disable-gpu", "--disable-software-rasterizer",
+    ];
+
     /// <summary>The one SEEDFALL_BROWSER names, else the first on the path; throws with one line where there is none.</summary>
     public static string Find()
     {

@@ -57,5 +57,13 @@ public sealed class DayApp : IAsyncLifetime
         return [.. log.RootElement.GetProperty("entries").EnumerateArray().Select(e => e.Clone())];
     }
 
+    /// <summary>Pictures the server has of the spot.</summary>
+    public async Task<int> Pictures()
+    {
+        await using var window = await Window.Open(App, "desk");
+        await window.Go($"{Mill}/photos/{Spot}");
+        return await window.Page.Locator(".pictures li").CountAsync();
+    }
+
     public ValueTask DisposeAsync() => App.DisposeAsync();
 }

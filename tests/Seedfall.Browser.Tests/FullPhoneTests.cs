@@ -53,7 +53,7 @@ public sealed class FullPhoneTests(DayApp day)
     public async Task A_picture_that_finds_no_room_is_held_in_hand_and_arrives_once_when_there_is()
     {
         await using var phone = await Phone.Open(day.App);
-        var before = await Pictures();
+        var before = await day.Pictures();
         await phone.Sheet(DayApp.Mill + "/day/2026-08-14");
         await phone.Fills();
         var section = phone.Page.Locator("section[data-step]", new() { Has = phone.Page.Locator($"input[data-spot='{day.Spot}']") }).First;
@@ -72,14 +72,14 @@ public sealed class FullPhoneTests(DayApp day)
         await again.ClickAsync();
         await Assertions.Expect(again).ToBeEnabledAsync();
         await Assertions.Expect(unkept).ToHaveCountAsync(1);
-        Assert.Equal(before, await Pictures());
+        Assert.Equal(before, await day.Pictures());
 
         await phone.Room(null);
         await again.ClickAsync();
         await Assertions.Expect(unkept).ToHaveCountAsync(0);
         await Assertions.Expect(section.Locator(".spot .mine").First).ToContainTextAsync(": sent");
         await Assertions.Expect(phone.Sign).ToContainTextAsync("All sent");
-        Assert.Equal(before + 1, await Pictures());
+        Assert.Equal(before + 1, await day.Pictures());
     }
 
     /// <summary>What waited before the phone filled up must still leave it: sending is what makes room.</summary>
@@ -88,7 +88,7 @@ public sealed class FullPhoneTests(DayApp day)
     {
         await using var phone = await Phone.Open(day.App);
         await phone.Keep(DayApp.Mill + "/day/2026-08-14");
-        var before = await Pictures();
+        var before = await day.Pictures();
         await phone.Signal(there: false);
         await phone.Page.EvaluateAsync("location.hash = 'written'");
         var form = phone.Page.Locator("form[data-record='free.note']");
@@ -109,7 +109,7 @@ public sealed class FullPhoneTests(DayApp day)
         await Assertions.Expect(phone.Sign).ToContainTextAsync("1 refused: look");
         await Assertions.Expect(phone.Sign).Not.ToContainTextAsync("waiting");
         Assert.Single(await Noted("before it was full", DayApp.Mill));
-        Assert.Equal(before + 1, await Pictures());
+        Assert.Equal(before + 1, await day.Pictures());
         await phone.Page.EvaluateAsync("location.hash = 'written'");
         await Assertions.Expect(form.Locator(".mine li").First).ToContainTextAsync(": sent");
         await phone.Page.EvaluateAsync("location.hash = 'waiting'");
@@ -139,12 +139,4 @@ public sealed class FullPhoneTests(DayApp day)
 
     private async Task<IReadOnlyList<JsonElement>> Noted(string words, string lawn = DayApp.Quarry) =>
         [.. (await day.Entries(lawn)).Where(e => e.ToString().Contains(words, StringComparison.Ordinal))];
-
-    /// <summary>Pictures the server has of the spot.</summary>
-    private async Task<int> Pictures()
-    {
-        await using var window = await Window.Open(day.App, "desk");
-        await window.Go($"{DayApp.Mill}/photos/{day.Spot}");
-        return await window.Page.Locator(".pictures li").CountAsync();
-    }
 }

@@ -135,7 +135,7 @@ internal sealed class Phone : IAsyncDisposable
             ExecutablePath = BrowserPath.Find(),
             Headless = true,
             Timeout = 120_000,
-            Args = [.. Environment.UserName == "root" ? (string[])["--no-sandbox"] : [], "--disable-quic", "--no-first-run", "--disable-background-networking"],
+            Args = BrowserPath.Arguments,
             BaseURL = _address,
             ViewportSize = new() { Width = 390, Height = 844 },
             HasTouch = true,

@@ -30,12 +30,7 @@ public sealed partial class RunningApp : IAsyncLifetime
             ExecutablePath = browser,
             Headless = true,
             Timeout = 120_000,
-            Args =
-            [
-                .. Environment.UserName == "root" ? (string[])["--no-sandbox"] : [],
-                "--disable-quic", "--no-first-run", "--disable-background-networking", "--disable-component-update", "--disable-sync",
-                "--use-fake-device-for-media-stream", "--use-fake-ui-for-media-stream",
-            ],
+            Args = [.. BrowserPath.Arguments, "--use-fake-device-for-media-stream", "--use-fake-ui-for-media-stream"],
         });
     }
 
