@@ -9,8 +9,13 @@ namespace Seedfall.Web.Features.Photos;
 internal sealed record Measured(double Cover, double Low, double High, IReadOnlyList<CoverFlag> Flags, IReadOnlyList<PicturePoint> WorthTapping, byte[] Overlay);
 
 /// <summary>A picture that came in: as it is kept, or why it is not.</summary>
-/// <param name="Measured">Null for an overview, whose ground is not marked yet.</param>
-internal sealed record Arrived(byte[] Picture, byte[] Small, int Width, int Height, DateOnly? Taken, bool HadLocation, Measured? Measured);
+internal abstract record Arrival
+{
+    /// <param name="Measured">Null for an overview, whose ground is not marked yet.</param>
+    internal sealed record Fit(byte[] Picture, byte[] Small, int Width, int Height, DateOnly? Taken, bool HadLocation, Measured? Measured) : Arrival;
+
+    internal sealed record Unfit(PhotoProblem Problem) : Arrival;
+}
 
 /// <summary>An overview measured between its marks, or what is wrong with the marks.</summary>
 internal sealed record OverviewMeasured(Measured Measured, FoundNote Found, byte[] Plan, byte[] Map);
@@ -61,25 +66,24 @@ internal sealed class PhotoMeasuring : IDisposable
     }
 
     /// <summary>The picture made fit to be kept, and measured where it looks straight down.</summary>
-    public static (Arrived? Arrived, PhotoProblem? Problem) Arrive(ReadOnlySpan<byte> file, bool isOverview)
+    public static Arrival Arrive(ReadOnlySpan<byte> file, bool isOverview)
     {
         var read = PhotoFile.Read(file);
         if (!read.IsRead)
         {
-            return (null, read.Problem);
+            return new Arrival.Unfit(read.Problem);
         }
 
         if (Math.Min(read.Photo.Image.Width, read.Photo.Image.Height) < LeastSide)
         {
-            return (null, new(PhotoProblemKind.Damaged, FormattableString.Invariant($"expected a picture of at least {LeastSide} pixels each way, found {read.Photo.Image.Width} x {read.Photo.Image.Height}")));
+            return new Arrival.Unfit(new(PhotoProblemKind.Damaged, FormattableString.Invariant($"expected a picture of at least {LeastSide} pixels each way, found {read.Photo.Image.Width} x {read.Photo.Image.Height}")));
         }
 
         var picture = PhotoFile.Store(read.Photo);
         var small = PhotoFile.Read(picture, PhotoLimits.Ordinary with { DecodeLongSide = SmallSide }).Photo!;
         var kept = Kept(picture);
-        return (
-            new(picture, PhotoFile.Store(small), kept.Width, kept.Height, read.Photo.TakenAt is { } at ? DateOnly.FromDateTime(at) : null, read.Photo.HadLocation, isOverview ? null : Measure(kept, [], null)),
-            null);
+        return new Arrival.Fit(
+            picture, PhotoFile.Store(small), kept.Width, kept.Height, read.Photo.TakenAt is { } at ? DateOnly.FromDateTime(at) : null, read.Photo.HadLocation, isOverview ? null : Measure(kept, [], null));
     }
 
     /// <summary>A kept straight-down picture measured again.</summary>

@@ -43,7 +43,7 @@ internal sealed class PhotoShelf(IDbContextFactory<SeedfallDb> contexts, Writer 
     /// <summary>Keeps a picture that came in; null where the spot is gone or full.</summary>
     /// <param name="id">A new one; a phone's own where it made one.</param>
     /// <param name="last">What is still to be noted on its row.</param>
-    public async Task<PhotoRow?> Add(PhotoSpotRow spot, Guid id, Arrived arrived, DateOnly taken, Action<PhotoRow> last, CancellationToken cancellation)
+    public async Task<PhotoRow?> Add(PhotoSpotRow spot, Guid id, Arrival.Fit arrived, DateOnly taken, Action<PhotoRow> last, CancellationToken cancellation)
     {
         var row = new PhotoRow { Id = id, SpotId = spot.Id, LawnId = spot.LawnId, Taken = taken, Added = clock.GetUtcNow(), Width = arrived.Width, Height = arrived.Height };
         folder.Write(row.Id, PicturePart.Picture, arrived.Picture);

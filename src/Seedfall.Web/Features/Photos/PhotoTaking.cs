@@ -40,14 +40,10 @@ internal sealed class PhotoTaking(PhotoShelf shelf, PhotoMeasuring measuring, Ph
             return before;
         }
 
-        if (await measuring.InTurn(() => new Box<(Arrived? Arrived, PhotoProblem? Problem)>(PhotoMeasuring.Arrive(bytes, spot.IsOverview)), cancellation) is not { } worked)
+        var arrival = await measuring.InTurn(() => PhotoMeasuring.Arrive(bytes, spot.IsOverview), cancellation);
+        if (arrival is not Arrival.Fit arrived)
         {
-            return new PhotoTaken.Busy();
-        }
-
-        if (worked.Value.Arrived is not { } arrived)
-        {
-            return new PhotoTaken.Refused(worked.Value.Problem!.Sentence);
+            return arrival is Arrival.Unfit unfit ? new PhotoTaken.Refused(unfit.Problem.Sentence) : new PhotoTaken.Busy();
         }
 
         // Files are written under the id before the row is: two deliveries of one picture must not meet here.
@@ -85,7 +81,7 @@ internal sealed class PhotoTaking(PhotoShelf shelf, PhotoMeasuring measuring, Ph
         return new PhotoTaken.Kept(row, true);
     }
 
-    private async Task<PhotoTaken> Keep(StoredLawn stored, PhotoSpotRow spot, Guid id, Arrived arrived, DateOnly? said, CancellationToken cancellation)
+    private async Task<PhotoTaken> Keep(StoredLawn stored, PhotoSpotRow spot, Guid id, Arrival.Fit arrived, DateOnly? said, CancellationToken cancellation)
     {
         LogEntry.CoverSeen? entry = null;
         var day = said ?? Sensible(arrived.Taken, PhotoProgress.Today(stored, clock));
@@ -101,6 +97,3 @@ internal sealed class PhotoTaking(PhotoShelf shelf, PhotoMeasuring measuring, Ph
     /// <summary>The camera's day, unless its clock is plainly wrong.</summary>
     private static DateOnly Sensible(DateOnly? camera, DateOnly today) => camera is { Year: >= 2000 } day && day <= today.AddDays(1) ? day : today;
 }
-
-/// <summary>A result that is passed through the queue.</summary>
-internal sealed record Box<T>(T Value);
