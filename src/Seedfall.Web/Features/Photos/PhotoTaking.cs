@@ -1,4 +1,3 @@
-using Seedfall.Photos.Reading;
 using Seedfall.Planning.Field;
 using Seedfall.Web.Data;
 using Seedfall.Web.Features.TakeOn;
