@@ -1,6 +1,7 @@
 using System.Text.Json;
 using System.Text.RegularExpressions;
 using Microsoft.Playwright;
+using Seedfall.Web.Tests;
 
 namespace Seedfall.Browser.Tests;
 
@@ -11,9 +12,9 @@ public sealed class DayAppTests : ICollectionFixture<DayApp>;
 /// <summary>The app once more, with a lawn whose seed-down day is the day the demo stands still on: what is written there must disturb no other test.</summary>
 public sealed class DayApp : IAsyncLifetime
 {
-    public const string Mill = "/lawns/mill-lane-corner-lawn-tansy-ford-invente";
+    public const string Mill = DemoLawns.Mill;
 
-    public const string Quarry = "/lawns/quarry-hill-slope-tansy-ford-invented";
+    public const string Quarry = DemoLawns.Quarry;
 
     private static PageAssertionsToHaveURLOptions Patient { get; } = new() { Timeout = 120_000 };
 

@@ -16,13 +16,13 @@ public sealed class SpreaderTests : IDisposable
     {
         await Add();
         await FirstGrains();
-        var page = await _app.Get("/lawns/mill-lane-corner-lawn-tansy-ford-invente/spreader");
+        var page = await _app.Get(DemoLawns.Mill + "/spreader");
         Assert.Contains("First half", App.Words(page), StringComparison.Ordinal);
         Assert.DoesNotContain("second half", App.Words(page), StringComparison.OrdinalIgnoreCase);
         var (put, job) = (PutIn(page), Job(page));
-        var written = await _app.Post("/lawns/mill-lane-corner-lawn-tansy-ford-invente/spreader", [("with", "the-green-one"), ("job", job), ("opening", "3"), ("put", put), ("put.unit", "lb"), ("left", "0.2"), ("left.unit", "lb"), ("covered", "")]);
-        Assert.Equal($"/lawns/mill-lane-corner-lawn-tansy-ford-invente/spreader?with=the-green-one&job={job}#next", written.Location);
-        var next = App.Words(await _app.Get("/lawns/mill-lane-corner-lawn-tansy-ford-invente/spreader"));
+        var written = await _app.Post(DemoLawns.Mill + "/spreader", [("with", "the-green-one"), ("job", job), ("opening", "3"), ("put", put), ("put.unit", "lb"), ("left", "0.2"), ("left.unit", "lb"), ("covered", "")]);
+        Assert.Equal($"{DemoLawns.Mill}/spreader?with=the-green-one&job={job}#next", written.Location);
+        var next = App.Words(await _app.Get(DemoLawns.Mill + "/spreader"));
         Assert.Contains("second half", next, StringComparison.OrdinalIgnoreCase);
         Assert.Contains("Rate of the last run", next, StringComparison.Ordinal);
         Assert.Contains("At 3:", App.Words(await _app.Get("/spreaders/the-green-one")), StringComparison.Ordinal);
@@ -33,11 +33,11 @@ public sealed class SpreaderTests : IDisposable
     {
         await Add();
         await FirstGrains();
-        var page = await _app.Get("/lawns/mill-lane-corner-lawn-tansy-ford-invente/spreader");
+        var page = await _app.Get(DemoLawns.Mill + "/spreader");
         var entry = Regex.Match(page, "name=\"entry\" value=\"([^\"]+)\"").Groups[1].Value;
         for (var i = 0; i < 2; i++)
         {
-            Assert.Equal(HttpStatusCode.Redirect, (await _app.Post("/lawns/mill-lane-corner-lawn-tansy-ford-invente/spreader", [("entry", entry), ("with", "the-green-one"), ("job", Job(page)), ("opening", "3"), ("put", "4"), ("put.unit", "lb"), ("left", "1"), ("left.unit", "lb"), ("covered", "")])).Status);
+            Assert.Equal(HttpStatusCode.Redirect, (await _app.Post(DemoLawns.Mill + "/spreader", [("entry", entry), ("with", "the-green-one"), ("job", Job(page)), ("opening", "3"), ("put", "4"), ("put.unit", "lb"), ("left", "1"), ("left.unit", "lb"), ("covered", "")])).Status);
         }
 
         Assert.Single(Regex.Matches(App.Words(await _app.Get("/spreaders/the-green-one")), "At 3: "));
@@ -52,9 +52,9 @@ public sealed class SpreaderTests : IDisposable
     {
         await Add();
         await FirstGrains();
-        var job = Job(await _app.Get("/lawns/mill-lane-corner-lawn-tansy-ford-invente/spreader"));
+        var job = Job(await _app.Get(DemoLawns.Mill + "/spreader"));
         (string, string)[] fields = [("with", "the-green-one"), ("job", job), ("opening", "3.25"), ("put", "4"), ("put.unit", "lb"), ("left", "1"), ("left.unit", "lb"), ("covered", "")];
-        var answer = await _app.Post("/lawns/mill-lane-corner-lawn-tansy-ford-invente/spreader", [.. fields.Where(f => f.Item1 != field), (field, value)]);
+        var answer = await _app.Post(DemoLawns.Mill + "/spreader", [.. fields.Where(f => f.Item1 != field), (field, value)]);
         Assert.Equal(HttpStatusCode.UnprocessableEntity, answer.Status);
         Assert.Contains(expected, App.Words(answer.Body), StringComparison.Ordinal);
         Assert.Contains(field == "opening" ? "value=\"4\"" : "value=\"3.25\"", answer.Body, StringComparison.Ordinal);
@@ -105,7 +105,7 @@ public sealed class SpreaderTests : IDisposable
     public async Task Without_the_first_grains_nothing_is_known_and_they_are_asked_for()
     {
         await Add();
-        foreach (var path in new[] { "/lawns/mill-lane-corner-lawn-tansy-ford-invente/spreader", "/spreaders/the-green-one" })
+        foreach (var path in new[] { DemoLawns.Mill + "/spreader", "/spreaders/the-green-one" })
         {
             var page = await _app.Get(path);
             Assert.Contains("Nothing is known of", App.Words(page), StringComparison.Ordinal);
@@ -115,7 +115,7 @@ public sealed class SpreaderTests : IDisposable
         }
 
         await FirstGrains();
-        var known = App.Words(await _app.Get("/lawns/mill-lane-corner-lawn-tansy-ford-invente/spreader"));
+        var known = App.Words(await _app.Get(DemoLawns.Mill + "/spreader"));
         Assert.Contains("First half", known, StringComparison.Ordinal);
         Assert.Contains("hardly known yet", known, StringComparison.Ordinal);
         Assert.DoesNotContain("Rate to expect", known, StringComparison.Ordinal);
@@ -178,7 +178,7 @@ public sealed class SpreaderTests : IDisposable
 
     [Fact]
     public async Task Without_a_spreader_the_lawn_asks_for_one() =>
-        Assert.Contains("Which spreader?", App.Words(await _app.Get("/lawns/mill-lane-corner-lawn-tansy-ford-invente/spreader")), StringComparison.Ordinal);
+        Assert.Contains("Which spreader?", App.Words(await _app.Get(DemoLawns.Mill + "/spreader")), StringComparison.Ordinal);
 
     public void Dispose() => _app.Dispose();
 

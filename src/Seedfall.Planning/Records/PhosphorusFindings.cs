@@ -10,9 +10,6 @@ namespace Seedfall.Planning.Records;
 /// <summary>Recorded phosphate against the phosphorus rule of a pack.</summary>
 internal static class PhosphorusFindings
 {
-    /// <summary>Days before seed goes down on which feeding belongs to the seeding.</summary>
-    private const int OwnDays = 1;
-
     /// <summary>
     /// One application with phosphate; null without any, or where the pack has no rule. What the law exempts for seeding holds from
     /// the day before seed went down to the end of that year, its first season; before it, and in other years, a soil test alone lifts
@@ -27,7 +24,7 @@ internal static class PhosphorusFindings
         }
 
         var seeded = Seeded(log, entry.Day.Year);
-        var work = seeded.Any(day => entry.Day >= day.AddDays(-OwnDays)) ? WorkKind.Of(lawn).Work : (SeedingWork?)null;
+        var work = seeded.Any(day => entry.Day >= day.AddDays(-FedRecord.OwnFeedDays)) ? WorkKind.Of(lawn).Work : (SeedingWork?)null;
         if (entry.What.Amount.Mass is not { } mass && limit > 0.0)
         {
             // The share of a liquid is not known: it is judged as above the limit, and left to a person where that would break the rule.

@@ -23,8 +23,8 @@ internal sealed class FedRecord
     /// <summary>Days a feeding may lie off its planned day (judged).</summary>
     private const int FeedDays = 10;
 
-    /// <summary>Days before seed-down from which a feeding is the plan's own and not an earlier one.</summary>
-    private const int OwnFeedDays = 1;
+    /// <summary>Days before seed-down from which a feeding belongs to the seeding and is not an earlier one.</summary>
+    internal const int OwnFeedDays = 1;
 
     private readonly IReadOnlyDictionary<string, FedStep> _steps;
 

@@ -20,7 +20,7 @@ internal static class FeedRuling
     internal const string BesidesId = "besides";
 
     /// <summary>The feedings as if none of them were recorded yet.</summary>
-    internal static IReadOnlyList<RuledStep> Planned(FeedScene scene) => All(scene, Before(scene), false, (_, _) => null);
+    internal static IReadOnlyList<RuledStep> Planned(FeedScene scene) => All(scene, Before(scene), null);
 
     /// <summary>
     /// The feedings after what is recorded: one that is done stays as it was planned and no rule is put to it again; one done in part
@@ -37,7 +37,7 @@ internal static class FeedRuling
             year.Add(line);
         }
 
-        return (All(scene, year, true, (fed, i) => fed.IsDone ? planned[i] with { Walls = [], Advice = [] } : null), year);
+        return (All(scene, year, planned), year);
     }
 
     /// <summary>What is recorded in place of a feeding; where no analysis is written, what was planned.</summary>
@@ -59,14 +59,17 @@ internal static class FeedRuling
     private static NitrogenLine Line(string id, string name, LogEntry.Applied entry) =>
         new(id, name, entry.PatchId is { } patch ? [patch] : null, FedRecord.PoundsPerM(entry) ?? 0.0) { IsRecorded = true };
 
-    private static List<RuledStep> All(FeedScene scene, NitrogenLedger spent, bool follows, Func<FedStep, int, RuledStep?> done)
+    /// <param name="planned">The feedings without the record, where it is followed; null where it is not.</param>
+    private static List<RuledStep> All(FeedScene scene, NitrogenLedger spent, IReadOnlyList<RuledStep>? planned)
     {
-        var rules = new FeedRules(scene.Pack, scene.Work, scene.Lawn.Soil, spent, scene.GrassMostPoundsPerM, follows);
+        var rules = new FeedRules(scene.Pack, scene.Work, scene.Lawn.Soil, spent, scene.GrassMostPoundsPerM, planned is not null);
         var ruled = new List<RuledStep>();
         foreach (var step in scene.Steps)
         {
-            var fed = follows ? scene.Fed.For(step.Id) : null;
-            ruled.Add((fed is null ? null : done(fed, ruled.Count)) ?? rules.Rule(step, ruled.Count > 0 ? ruled[^1].Step.Date : null, fed?.OpenPatches));
+            var fed = planned is null ? null : scene.Fed.For(step.Id);
+            ruled.Add(fed is { IsDone: true }
+                ? planned![ruled.Count] with { Walls = [], Advice = [] }
+                : rules.Rule(step, ruled.Count > 0 ? ruled[^1].Step.Date : null, fed?.OpenPatches));
         }
 
         return ruled;
